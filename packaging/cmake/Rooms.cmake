@@ -1,0 +1,30 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# A room is one folder and one library. What it links is what it may know:
+# the arrows of DEVELOPERS.md stand here as link lines, and tests/architecture
+# holds the includes against the same list.
+
+# wickbook_room(<folder relative to the top> LINKS <targets a user of the room sees>
+#               PRIVATE_LINKS <targets only the room itself uses>)
+function(wickbook_room folder)
+  cmake_parse_arguments(ROOM "" "" "LINKS;PRIVATE_LINKS" ${ARGN})
+  string(REPLACE "/" "_" name "wickbook_${folder}")
+  file(GLOB sources CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/${folder}/*.cpp" "${CMAKE_SOURCE_DIR}/${folder}/*.h")
+  add_library(${name} STATIC ${sources})
+  target_include_directories(${name} PUBLIC "${CMAKE_SOURCE_DIR}")
+  target_link_libraries(${name} PUBLIC ${ROOM_LINKS} PRIVATE ${ROOM_PRIVATE_LINKS} wickbook_warnings)
+endfunction()
+
+# wickbook_test(<folder under tests/> LINKS <targets>): one program of GoogleTest cases per room.
+function(wickbook_test folder)
+  cmake_parse_arguments(TEST "" "" "LINKS" ${ARGN})
+  string(REPLACE "/" "_" name "test_${folder}")
+  file(GLOB sources CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/tests/${folder}/*.cpp" "${CMAKE_SOURCE_DIR}/tests/${folder}/*.h")
+  add_executable(${name} ${sources})
+  target_include_directories(${name} PRIVATE "${CMAKE_SOURCE_DIR}")
+  target_compile_definitions(${name} PRIVATE
+    WICKBOOK_TEST_DATA="${CMAKE_SOURCE_DIR}/tests"
+    WICKBOOK_SOURCE_DIR="${CMAKE_SOURCE_DIR}"
+    WICKBOOK_DATASETS="${CMAKE_SOURCE_DIR}/../shared/datasets")
+  target_link_libraries(${name} PRIVATE ${TEST_LINKS} GTest::gmock GTest::gtest_main wickbook_warnings)
+  gtest_discover_tests(${name} DISCOVERY_TIMEOUT 120 PROPERTIES TIMEOUT 300)
+endfunction()
