@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/rule.h"
+
+#include <functional>
+#include <span>
+#include <vector>
+
+namespace wickbook::checks {
+
+struct CheckedReading {
+    record::DerivedReading reading;
+    std::vector<Finding> findings;
+    bool leftOut = false;
+};
+
+/// Judges every reading of a series in time order, each with its neighbours in the series. The caller gives a
+/// margin of readings round the range it wants and asks for judged ones by [first, first + count). Work is
+/// linear in the series.
+std::vector<CheckedReading>
+checkSeries(std::span<const record::DerivedReading> series, std::size_t first, std::size_t count,
+            const record::StationRecord& station, const Limits& limits, std::optional<record::Instant> now,
+            const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
+
+} // namespace wickbook::checks

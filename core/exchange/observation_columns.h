@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/check_series.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// The table of observation columns: name, how a cell is written, the CF standard name and unit for the
+/// sidecar. Names and order are relied on by others.
+
+namespace wickbook::exchange {
+
+struct ObservationColumn {
+    std::string_view name;
+    std::string_view datatype;     ///< CSVW: "dateTime", "date", "string", "decimal", "integer", "boolean"
+    std::string_view unit;         ///< UCUM, empty for none
+    std::string_view standardName; ///< CF, empty for none
+    std::string_view description;
+    std::string (*cell)(const checks::CheckedReading&, const record::StationRecord&);
+};
+
+std::span<const ObservationColumn> observationColumns();
+
+std::vector<std::string> observationHeader();
+std::vector<std::string> observationRow(const checks::CheckedReading& reading,
+                                        const record::StationRecord& station);
+
+} // namespace wickbook::exchange

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/psychrometry/exposure.h"
+#include "core/record/instant.h"
+#include "core/record/uuid.h"
+#include "core/record/zone.h"
+#include "core/units/decimal.h"
+#include "core/units/elevation.h"
+#include "core/units/read_temperature.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What is known of the station, each fact valid from a moment (half-open UTC periods).
+/// Kept as changes: a period names only what differs from the one before, so that putting in a forgotten
+/// change of zone carries on into later periods that do not name a zone of their own.
+
+namespace wickbook::record {
+
+/// What observing hours follow.
+enum class HourRule { Utc, Standard, Clock };
+std::string_view hourRuleName(HourRule rule);
+std::optional<HourRule> hourRuleFromName(std::string_view name);
+
+struct Position {
+    double latitude = 0;  ///< degrees, north positive
+    double longitude = 0; ///< degrees, east positive
+    bool operator==(const Position&) const = default;
+};
+
+/// The station's own fitted coefficient, used with the exposure "own".
+struct OwnCoefficient {
+    double waterPerKelvin = 0;
+    std::optional<double> icePerKelvin;
+    std::optional<double> relativeUncertainty;
+    bool operator==(const OwnCoefficient&) const = default;
+};
+
+/// From a moment on, what is named here differs.
+struct PeriodChange {
+    Uuid id;
+    std::optional<Instant> from; ///< none: from the beginning
+    std::optional<Position> position;
+    std::optional<units::Elevation> elevation;
+    std::optional<std::string> zone;
+    std::optional<std::vector<HourOfDay>> hours;
+    std::optional<HourRule> hourRule;
+    std::optional<psychrometry::Exposure> exposure;
+    std::optional<OwnCoefficient> ownCoefficient;
+    std::optional<std::string> surroundings;
+    bool withdrawn = false;
+    bool operator==(const PeriodChange&) const = default;
+};
+
+/// All facts in force over [from, to).
+struct StationPeriod {
+    std::optional<Instant> from; ///< none: since ever
+    std::optional<Instant> to;   ///< none: until further notice
+    Position position;
+    units::Elevation elevation = units::Elevation::fromMetres(0);
+    Zone zone = Zone::utc();
+    std::vector<HourOfDay> hours; ///< sorted
+    HourRule hourRule = HourRule::Clock;
+    psychrometry::Exposure exposure = psychrometry::Exposure::Screen;
+    std::optional<OwnCoefficient> ownCoefficient;
+    std::string surroundings;
+
+    [[nodiscard]] bool contains(Instant instant) const {
+        return (!from || instant >= *from) && (!to || instant < *to);
+    }
+};
+
+struct Thermometer {
+    Uuid id;
+    std::string name;   ///< serial number or what it is called
+    std::string liquid; ///< mercury, spirit, …
+    units::TemperatureUnit unit = units::TemperatureUnit::Celsius;
+    units::Decimal step{1, 1};         ///< finest step that is read, in unit
+    units::Decimal lowestMark{-40, 0}; ///< engraved scale, in unit
+    units::Decimal highestMark{60, 0};
+    bool withdrawn = false;
+    bool operator==(const Thermometer&) const = default;
+};
+
+/// A point of a certificate or ice-point check: at this reading, add this. Both in the thermometer's unit.
+struct CorrectionPoint {
+    double reading = 0;
+    double correction = 0;
+    bool operator==(const CorrectionPoint&) const = default;
+};
+
+/// Valid from a moment until the thermometer's next one. Between points linear, beyond them the nearest.
+struct Correction {
+    Uuid id;
+    Uuid thermometer;
+    std::optional<Instant> from;
+    std::vector<CorrectionPoint> points;
+    double standardUncertainty = 0; ///< in the thermometer's unit
+    std::string source;             ///< certificate, ice point, …
+    bool withdrawn = false;
+    bool operator==(const Correction&) const = default;
+};
+
+/// Which thermometer hangs where, from a moment on.
+struct Fitting {
+    Uuid id;
+    std::optional<Instant> from;
+    Uuid dry;
+    Uuid wet;
+    bool withdrawn = false;
+    bool operator==(const Fitting&) const = default;
+};
+
+/// Everything but the observations, as values. Folded views are worked out once by StationRecord's functions.
+struct StationFacts {
+    Uuid id;
+    std::string name;
+    bool invented = false; ///< the sample station; shown wherever its data are
+    std::vector<PeriodChange> periods;
+    std::vector<Thermometer> thermometers;
+    std::vector<Fitting> fittings;
+    std::vector<Correction> corrections;
+    std::map<std::string, double> limits; ///< "rule.limit" → value, only what differs from the built-in table
+    int hourWindowMinutes = 60;           ///< a reading this near to an observing hour takes it
+    bool operator==(const StationFacts&) const = default;
+};
+
+} // namespace wickbook::record

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/check_series.h"
+#include "core/climate/month_summary.h"
+
+#include <date/date.h>
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// The monthly return as data: lines, numbers, what was corrected and what is open. Layout and words are the
+/// window's and the printer's.
+
+namespace wickbook::report {
+
+/// One expected hour or extra reading; an hour without a reading is a line too.
+struct MonthLine {
+    record::ObservingHour hour; ///< for an extra reading: its filed date and clock time
+    bool extra = false;
+    record::Instant instant{};
+    const checks::CheckedReading* reading = nullptr; ///< none: nothing was written down
+};
+
+struct MonthReport {
+    record::StationRecord station;
+    date::year_month month;
+    std::vector<checks::CheckedReading> readings; ///< filed under the month, time order
+    std::vector<MonthLine> lines; ///< expected hours and extras, time order; point into readings
+    climate::MonthSummary summary;
+    int corrected = 0;                        ///< readings with more than one revision
+    int openQueries = 0;                      ///< readings left out and not yet judged
+    std::optional<double> typicalHumidityU95; ///< median ± of the month's humidities, %
+    std::optional<double> typicalDewPointU95; ///< K
+};
+
+/// Builds the return of one month. The series is in time order and reaches a few readings beyond the month on
+/// both sides, so that the rules see neighbours.
+MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
+                             std::span<const record::DerivedReading> series, const checks::Limits& limits,
+                             std::optional<record::Instant> now, const climate::MonthOptions& options = {});
+
+} // namespace wickbook::report

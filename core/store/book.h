@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/record/clock.h"
+#include "core/record/revision.h"
+#include "core/record/station_record.h"
+#include "core/store/store_error.h"
+
+#include <tl/expected.hpp>
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+/// The book: one SQLite file for one station. What it promises:
+/// - a write that has returned is on the disk (rollback journal, synchronous EXTRA);
+/// - a write that has failed has changed nothing;
+/// - nothing is updated in place: every change appends a revision, chained by SHA-256 to the one before;
+/// - a file that is not a book, is damaged or newer is never written to.
+/// One Book is used by one thread; several programs may hold the same file at once.
+
+namespace wickbook::store {
+
+template <typename T>
+using Result = tl::expected<T, StoreError>;
+
+enum class OpenMode { ReadWrite, ReadOnly };
+
+/// One change to one observation.
+struct ObservationChange {
+    record::Uuid revision =
+        record::Uuid::random(); ///< the same id again is the same save: it is not stored twice
+    record::Uuid subject = record::Uuid::random(); ///< a new one for a new observation
+    std::optional<std::int64_t> replaces; ///< sequence of the revision seen as newest; none: don't ask
+    record::Observation values;
+    record::Author author;
+};
+
+/// What was stored: the stamp as it now stands in the book.
+using Receipt = record::RevisionStamp;
+
+/// Asked between rows of a long work; false stops it, and nothing of it stays.
+using Progress = std::function<bool(std::int64_t done, std::int64_t total)>;
+
+/// What verify found; empty: the book is sound.
+struct VerifyProblem {
+    std::string code;   ///< "pages", "chain", "head", "count", "index", "schema", "body"
+    std::string detail; ///< where, in plain words
+    std::optional<std::int64_t> sequence;
+};
+struct VerifyReport {
+    std::vector<VerifyProblem> problems;
+    std::int64_t revisions = 0;
+    std::int64_t observations = 0;
+    [[nodiscard]] bool sound() const { return problems.empty(); }
+};
+
+class Book {
+public:
+    /// A new book; error AlreadyThere over any existing path. Facts are stored as the first revisions.
+    static Result<Book>
+    create(const std::filesystem::path& path, const record::StationFacts& facts, const record::Author& author,
+           std::shared_ptr<const record::Clock> clock = std::make_shared<record::SystemClock>());
+
+    /// Opens a book. An older one is copied aside and migrated; a newer one or one that can't be written
+    /// opens read-only (see readOnlyBecause). Errors: NoSuchFile, NotABook, Damaged, CannotOpen, Busy.
+    static Result<Book>
+    open(const std::filesystem::path& path, OpenMode mode = OpenMode::ReadWrite,
+         std::shared_ptr<const record::Clock> clock = std::make_shared<record::SystemClock>());
+
+    Book(Book&&) noexcept;
+    Book& operator=(Book&&) noexcept;
+    ~Book();
+
+    [[nodiscard]] const std::filesystem::path& path() const;
+    /// Why the book can't be written (NewerBook, ReadOnly), none when it can.
+    [[nodiscard]] std::optional<StoreError> readOnlyBecause() const;
+
+    // --- the station's facts -------------------------------------------------------------------
+    [[nodiscard]] Result<record::StationRecord> station() const;
+    /// Stores what differs between the facts in the book and these: each changed or new fact appends a
+    /// revision. A fact missing from the new value is stored as withdrawn. One transaction.
+    Result<std::vector<Receipt>> reviseFacts(const record::StationFacts& facts, const record::Author& author);
+
+    // --- observations --------------------------------------------------------------------------
+    /// Appends one change, durable when it returns. Errors: HourTaken, ChangedMeanwhile, NoSuchReading,
+    /// storage errors.
+    Result<Receipt> append(const ObservationChange& change);
+    /// All or nothing, in one transaction. Stopped by progress: an empty vector, nothing stored.
+    Result<std::vector<Receipt>> appendAll(std::span<const ObservationChange> changes,
+                                           const Progress& progress = {});
+
+    /// Live observations (not withdrawn) with from ≤ instant < to, in time order.
+    [[nodiscard]] Result<std::vector<record::StoredObservation>>
+    observationsBetween(record::Instant from, record::Instant to) const;
+    /// Live observations filed under the dates [from, to], in time order. An observation is filed under its
+    /// hour's date, an extra reading under its local date.
+    [[nodiscard]] Result<std::vector<record::StoredObservation>> observationsOn(record::StationDate from,
+                                                                                record::StationDate to) const;
+    /// Up to so many live observations before (instant < at) and from at on, in time order: work in
+    /// proportion to the count asked for.
+    [[nodiscard]] Result<std::vector<record::StoredObservation>> neighbours(record::Instant at, int before,
+                                                                            int after) const;
+    [[nodiscard]] Result<std::optional<record::StoredObservation>>
+    observation(const record::Uuid& subject) const;
+    [[nodiscard]] Result<std::optional<record::StoredObservation>>
+    atHour(const record::ObservingHour& hour) const;
+    /// Live observation read at exactly this moment, the one with an hour first.
+    [[nodiscard]] Result<std::optional<record::StoredObservation>> atInstant(record::Instant instant) const;
+    /// Every revision of one observation, oldest first.
+    [[nodiscard]] Result<std::vector<record::ObservationRevision>> history(const record::Uuid& subject) const;
+    /// Moments of the first and last live observation; none in an empty book.
+    [[nodiscard]] Result<std::optional<std::pair<record::Instant, record::Instant>>> span() const;
+    [[nodiscard]] Result<std::int64_t> observationCount() const;
+
+    // --- the file ------------------------------------------------------------------------------
+    /// Changes whenever another program has written to the book since.
+    [[nodiscard]] Result<std::int64_t> externalVersion() const;
+    /// Reads every page, the schema, the whole chain and the index over it.
+    [[nodiscard]] Result<VerifyReport> verify(const Progress& progress = {}) const;
+    /// A verified copy by the SQLite backup API, written beside, synced and renamed. Error AlreadyThere over
+    /// an existing path.
+    Result<void> backupTo(const std::filesystem::path& path) const;
+
+private:
+    struct State;
+    explicit Book(std::unique_ptr<State> state);
+    std::unique_ptr<State> state_;
+};
+
+} // namespace wickbook::store
