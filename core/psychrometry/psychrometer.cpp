@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Symbols: t dry bulb °C, t_w wet bulb °C, p air pressure hPa, e vapour pressure hPa, e_w / e_i saturation over
-//          water / ice hPa (e_s either, by the bulb), A coefficient per kelvin, f enhancement factor, U relative
-//          humidity %.
+// Symbols: t dry bulb °C, t_w wet bulb °C, p air pressure hPa, e vapour pressure hPa, e_w / e_i saturation
+// over
+//          water / ice hPa (e_s either, by the bulb), A coefficient per kelvin, f enhancement factor, U
+//          relative humidity %.
 // Source:  psychrometer equation, WMO-No. 8, Annex 4.B; A and f from core/psychrometry/exposure.h.
 //            e = f e_s(t_w) − A p (t − t_w)        U = 100 e / (f e_w(t))
 // Range:   bulbs −60…60 °C (ice to 0.01 °C), 300…1100 hPa, 0 < A ≤ 5e−3.
@@ -17,13 +18,15 @@ namespace wickbook::psychrometry {
 namespace {
 
 /// The left side of the equation with everything that may go wrong already looked at.
-double vapourPressureUnchecked(double dry, double wet, double saturation, double pressure, const Coefficient& c) {
+double vapourPressureUnchecked(double dry, double wet, double saturation, double pressure,
+                               const Coefficient& c) {
     return c.enhancement * saturation - c.perKelvin * pressure * (dry - wet);
 }
 
 /// e that the bulb would show minus the wanted e; or why there is none.
-tl::expected<double, PsychrometryError> excessAt(double wet, units::Temperature dry, double wanted, Surface bulb,
-                                                 units::Pressure pressure, const CoefficientRule& rule) {
+tl::expected<double, PsychrometryError> excessAt(double wet, units::Temperature dry, double wanted,
+                                                 Surface bulb, units::Pressure pressure,
+                                                 const CoefficientRule& rule) {
     const auto wetBulb = units::Temperature::fromCelsius(wet);
     const auto coefficient = rule.at(bulb, wetBulb, pressure);
     if (!coefficient) {
@@ -40,8 +43,9 @@ tl::expected<double, PsychrometryError> excessAt(double wet, units::Temperature 
 
 } // namespace
 
-tl::expected<units::VapourPressure, PsychrometryError> vapourPressure(units::Temperature dry, units::Temperature wet,
-                                                                      Surface bulb, units::Pressure pressure,
+tl::expected<units::VapourPressure, PsychrometryError> vapourPressure(units::Temperature dry,
+                                                                      units::Temperature wet, Surface bulb,
+                                                                      units::Pressure pressure,
                                                                       const Coefficient& coefficient) {
     if (!isInRange(dry)) {
         return tl::unexpected(PsychrometryError::TemperatureOutOfRange);
@@ -64,9 +68,8 @@ tl::expected<units::VapourPressure, PsychrometryError> vapourPressure(units::Tem
     return units::VapourPressure::fromHectopascals(e);
 }
 
-tl::expected<units::RelativeHumidity, PsychrometryError> relativeHumidity(units::VapourPressure vapourPressure,
-                                                                          units::Temperature dry,
-                                                                          double enhancement) {
+tl::expected<units::RelativeHumidity, PsychrometryError>
+relativeHumidity(units::VapourPressure vapourPressure, units::Temperature dry, double enhancement) {
     if (!isPositive(enhancement)) {
         return tl::unexpected(PsychrometryError::CoefficientOutOfRange);
     }
@@ -79,8 +82,8 @@ tl::expected<units::RelativeHumidity, PsychrometryError> relativeHumidity(units:
     });
 }
 
-tl::expected<units::VapourPressure, PsychrometryError> vapourPressureOf(units::RelativeHumidity humidity,
-                                                                        units::Temperature dry, double enhancement) {
+tl::expected<units::VapourPressure, PsychrometryError>
+vapourPressureOf(units::RelativeHumidity humidity, units::Temperature dry, double enhancement) {
     if (!isPositive(enhancement)) {
         return tl::unexpected(PsychrometryError::CoefficientOutOfRange);
     }
@@ -89,7 +92,8 @@ tl::expected<units::VapourPressure, PsychrometryError> vapourPressureOf(units::R
         return tl::unexpected(PsychrometryError::NoVapour);
     }
     return saturationVapourPressure(dry, Surface::Water).map([&](units::VapourPressure saturation) {
-        return units::VapourPressure::fromHectopascals(humidity.fraction() * enhancement * saturation.hectopascals());
+        return units::VapourPressure::fromHectopascals(humidity.fraction() * enhancement *
+                                                       saturation.hectopascals());
     });
 }
 
@@ -129,7 +133,9 @@ tl::expected<units::Temperature, PsychrometryError> wetBulbFor(units::Temperatur
     if (!wanted) {
         return tl::unexpected(wanted.error());
     }
-    const auto excess = [&](double wet) { return excessAt(wet, dry, wanted->hectopascals(), bulb, pressure, rule); };
+    const auto excess = [&](double wet) {
+        return excessAt(wet, dry, wanted->hectopascals(), bulb, pressure, rule);
+    };
 
     double low = kLowestCelsius;
     double high = bulb == Surface::Water ? kHighestCelsius : kTriplePointCelsius;
@@ -156,7 +162,8 @@ tl::expected<units::Temperature, PsychrometryError> wetBulbFor(units::Temperatur
             return tl::unexpected(here ? slope.error() : here.error());
         }
         (*here > 0.0 ? high : low) = wet;
-        double next = wet - *here / (coefficient->enhancement * *slope + coefficient->perKelvin * pressure.hectopascals());
+        double next = wet - *here / (coefficient->enhancement * *slope +
+                                     coefficient->perKelvin * pressure.hectopascals());
         if (next < low || next > high) {
             next = low + (high - low) / 2.0;
         }
@@ -181,7 +188,8 @@ tl::expected<units::Temperature, PsychrometryError> warmestDryBulbForIce(units::
     });
 }
 
-tl::expected<units::TemperatureDifference, PsychrometryError> largestDepression(units::Temperature dry, Surface bulb,
+tl::expected<units::TemperatureDifference, PsychrometryError> largestDepression(units::Temperature dry,
+                                                                                Surface bulb,
                                                                                 units::Pressure pressure,
                                                                                 const CoefficientRule& rule) {
     return wetBulbFor(dry, units::RelativeHumidity::fromPercent(0.0), bulb, pressure, rule)

@@ -13,7 +13,8 @@ double absoluteHumidity(units::VapourPressure vapourPressure, units::Temperature
     return 216.67 * vapourPressure.hectopascals() / dry.kelvin();
 }
 
-tl::expected<double, PsychrometryError> mixingRatio(units::VapourPressure vapourPressure, units::Pressure pressure) {
+tl::expected<double, PsychrometryError> mixingRatio(units::VapourPressure vapourPressure,
+                                                    units::Pressure pressure) {
     const double dryAir = pressure.hectopascals() - vapourPressure.hectopascals();
     if (!(dryAir > 0.0)) {
         return tl::unexpected(PsychrometryError::PressureOutOfRange);

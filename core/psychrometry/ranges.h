@@ -5,8 +5,8 @@
 
 #include <cmath>
 
-/// The one place for the bounds that every function of this room refuses to step over, so that a value that is
-/// not finite ends as an error and never as NaN. Every test is written so that NaN fails it.
+/// The one place for the bounds that every function of this room refuses to step over, so that a value that
+/// is not finite ends as an error and never as NaN. Every test is written so that NaN fails it.
 
 namespace wickbook::psychrometry {
 

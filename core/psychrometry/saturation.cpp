@@ -70,8 +70,8 @@ double logSaturationSlope(double celsius, Surface surface) {
     return -k.a / (kelvin * kelvin) + k.c + 2.0 * k.d * kelvin + k.g / kelvin;
 }
 
-/// Root of ln e_s(t) = logPressure between the two bounds. ln e_s is nearly straight, so Newton from the Magnus
-/// inverse needs two or three steps; the shrinking bracket makes it safe whatever the start.
+/// Root of ln e_s(t) = logPressure between the two bounds. ln e_s is nearly straight, so Newton from the
+/// Magnus inverse needs two or three steps; the shrinking bracket makes it safe whatever the start.
 double solve(double logPressure, Surface surface, double low, double high) {
     constexpr double kEnough = 1e-10; // kelvins
     constexpr int kMostSteps = 60;
@@ -93,8 +93,8 @@ double solve(double logPressure, Surface surface, double low, double high) {
     return t;
 }
 
-tl::expected<units::Temperature, PsychrometryError> inverse(units::VapourPressure vapourPressure, double enhancement,
-                                                            Surface surface) {
+tl::expected<units::Temperature, PsychrometryError> inverse(units::VapourPressure vapourPressure,
+                                                            double enhancement, Surface surface) {
     if (!(enhancement > 0.0) || !std::isfinite(enhancement)) {
         return tl::unexpected(PsychrometryError::CoefficientOutOfRange);
     }
@@ -116,8 +116,8 @@ tl::expected<units::Temperature, PsychrometryError> inverse(units::VapourPressur
 
 } // namespace
 
-tl::expected<units::VapourPressure, PsychrometryError> saturationVapourPressure(units::Temperature temperature,
-                                                                                Surface surface) {
+tl::expected<units::VapourPressure, PsychrometryError>
+saturationVapourPressure(units::Temperature temperature, Surface surface) {
     if (!inRange(temperature, surface)) {
         return tl::unexpected(PsychrometryError::TemperatureOutOfRange);
     }

@@ -16,7 +16,8 @@ tl::expected<units::Pressure, PsychrometryError> standardPressure(units::Elevati
     if (!(h >= kLowestMetres && h <= kHighestMetres)) {
         return tl::unexpected(PsychrometryError::PressureOutOfRange);
     }
-    return units::Pressure::fromHectopascals(kStandardSeaLevelHectopascals * std::pow(1.0 - 2.25577e-5 * h, 5.25588));
+    return units::Pressure::fromHectopascals(kStandardSeaLevelHectopascals *
+                                             std::pow(1.0 - 2.25577e-5 * h, 5.25588));
 }
 
 } // namespace wickbook::psychrometry
