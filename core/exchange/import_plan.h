@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/exchange/csv.h"
+#include "core/record/observation.h"
 #include "core/record/station_record.h"
 
 #include <functional>
