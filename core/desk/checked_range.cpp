@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/checked_range.h"
+
+#include <algorithm>
+
+namespace wickbook::desk {
+
+namespace {
+
+std::vector<record::DerivedReading> derived(std::vector<record::StoredObservation> stored,
+                                            const record::StationRecord& station) {
+    std::vector<record::DerivedReading> readings;
+    readings.reserve(stored.size());
+    for (record::StoredObservation& observation : stored) {
+        readings.push_back(record::deriveReading(std::move(observation), station));
+    }
+    return readings;
+}
+
+/// Readings of the dates with the neighbours that the rules look at, and where the dates' own begin and how
+/// many they are.
+struct Series {
+    std::vector<record::DerivedReading> readings;
+    std::size_t first = 0;
+    std::size_t count = 0;
+};
+
+Result<Series> seriesOn(const store::Book& book, const record::StationRecord& station,
+                        record::StationDate from, record::StationDate to) {
+    auto inside = book.observationsOn(from, to);
+    if (!inside) {
+        return tl::unexpected(inside.error());
+    }
+    Series series;
+    if (inside->empty()) {
+        return series;
+    }
+    auto before = book.neighbours(inside->front().values.instant, checks::kNeighboursBefore, 0);
+    if (!before) {
+        return tl::unexpected(before.error());
+    }
+    auto after =
+        book.neighbours(inside->back().values.instant + std::chrono::seconds{1}, 0, checks::kNeighboursAfter);
+    if (!after) {
+        return tl::unexpected(after.error());
+    }
+    // A reading filed under a date near midnight may stand among the neighbours by time as well: once is
+    // enough.
+    const auto isInside = [&](const record::StoredObservation& candidate) {
+        return std::any_of(inside->begin(), inside->end(),
+                           [&](const auto& own) { return own.id() == candidate.id(); });
+    };
+    std::erase_if(*before, isInside);
+    std::erase_if(*after, isInside);
+
+    series.first = before->size();
+    series.count = inside->size();
+    std::vector<record::StoredObservation> all = std::move(*before);
+    all.insert(all.end(), std::make_move_iterator(inside->begin()), std::make_move_iterator(inside->end()));
+    all.insert(all.end(), std::make_move_iterator(after->begin()), std::make_move_iterator(after->end()));
+    series.readings = derived(std::move(all), station);
+    return series;
+}
+
+checks::Limits limitsOf(const record::StationRecord& station) {
+    return checks::Limits{station.facts().limits};
+}
+
+} // namespace
+
+Result<std::vector<checks::CheckedReading>>
+checkedOn(const store::Book& book, const record::StationRecord& station, record::StationDate from,
+          record::StationDate to, std::optional<record::Instant> now,
+          const std::function<bool(std::size_t done, std::size_t total)>& progress) {
+    const auto series = seriesOn(book, station, from, to);
+    if (!series) {
+        return tl::unexpected(series.error());
+    }
+    return checks::checkSeries(series->readings, series->first, series->count, station, limitsOf(station),
+                               now, progress);
+}
+
+Result<std::vector<checks::CheckedReading>>
+checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
+           const std::function<bool(std::size_t done, std::size_t total)>& progress) {
+    const auto span = book.span();
+    if (!span) {
+        return tl::unexpected(span.error());
+    }
+    if (!*span) {
+        return std::vector<checks::CheckedReading>{};
+    }
+    auto stored = book.observationsBetween((*span)->first, (*span)->second + std::chrono::seconds{1});
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    const auto readings = derived(std::move(*stored), station);
+    return checks::checkSeries(readings, 0, readings.size(), station, limitsOf(station), now, progress);
+}
+
+Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record::StationRecord& station,
+                                          const record::Observation& entry,
+                                          const std::optional<record::Uuid>& replacing,
+                                          std::optional<record::Instant> now, bool live) {
+    // One more each way, since the observation that is being revised may stand among them.
+    auto stored = book.neighbours(entry.instant, checks::kNeighboursBefore + 1, checks::kNeighboursAfter + 1);
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    if (replacing) {
+        std::erase_if(*stored, [&](const auto& other) { return other.id() == *replacing; });
+    }
+    const auto middle = std::partition_point(stored->begin(), stored->end(), [&](const auto& other) {
+        return other.values.instant < entry.instant;
+    });
+    const auto split = static_cast<std::size_t>(middle - stored->begin());
+    const auto readings = derived(std::move(*stored), station);
+    const std::span<const record::DerivedReading> all{readings};
+
+    checks::CheckedReading judged;
+    judged.reading = record::deriveReading(entry, station);
+    if (replacing) {
+        judged.reading.stored.stamp.subject = *replacing;
+    }
+    const checks::Limits limits = limitsOf(station);
+    checks::ReadingContext context{.reading = judged.reading,
+                                   .station = station,
+                                   .limits = limits,
+                                   .before = all.first(split),
+                                   .after = all.subspan(split),
+                                   .now = now,
+                                   .live = live,
+                                   .average = std::nullopt};
+    judged.findings = checks::checkReading(context);
+    judged.leftOut = checks::leftOut(judged.reading.values(), judged.findings);
+    return judged;
+}
+
+Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
+                                        date::year_month month, std::optional<record::Instant> now,
+                                        const climate::MonthOptions& options) {
+    const record::StationDate first{date::local_days{month / 1}};
+    const record::StationDate last{date::local_days{month / date::last}};
+    const auto series = seriesOn(book, station, first, last);
+    if (!series) {
+        return tl::unexpected(series.error());
+    }
+    return report::buildMonthReport(station, month, series->readings, limitsOf(station), now, options);
+}
+
+} // namespace wickbook::desk

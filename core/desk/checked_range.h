@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/check_series.h"
+#include "core/report/month_report.h"
+#include "core/store/book.h"
+
+#include <optional>
+#include <vector>
+
+/// The desk is where the book lies open beside the rules: the one room of core that knows both. The window
+/// and the command line come here for readings that are derived and judged, so that both say the same of
+/// them.
+
+namespace wickbook::desk {
+
+using store::Result;
+
+/// Readings filed under the dates [from, to], derived and judged with their neighbours, in time order.
+/// now: for readings in the future; none: don't ask. Stopped by progress: what was done so far.
+Result<std::vector<checks::CheckedReading>>
+checkedOn(const store::Book& book, const record::StationRecord& station, record::StationDate from,
+          record::StationDate to, std::optional<record::Instant> now,
+          const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
+
+/// The whole register judged.
+Result<std::vector<checks::CheckedReading>>
+checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
+           const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
+
+/// What the checks say of an entry that is not stored yet. replacing: the observation it would revise, which
+/// is not counted among its own neighbours. Work does not grow with the book.
+Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record::StationRecord& station,
+                                          const record::Observation& entry,
+                                          const std::optional<record::Uuid>& replacing,
+                                          std::optional<record::Instant> now, bool live);
+
+/// The monthly return.
+Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
+                                        date::year_month month, std::optional<record::Instant> now,
+                                        const climate::MonthOptions& options = {});
+
+} // namespace wickbook::desk
