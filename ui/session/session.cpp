@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/session/session.h"
+
+#include "ui/text/error_words.h"
+
+#include <chrono>
+
+namespace wickbook::ui {
+
+namespace {
+constexpr std::chrono::milliseconds kOutsideLook{2000};
+}
+
+store::Result<std::unique_ptr<Session>> Session::open(const QString& path, Clock clock) {
+    auto book =
+        store::Book::open(std::filesystem::path{path.toStdString()}, store::OpenMode::ReadWrite, clock);
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    auto station = book->station();
+    if (!station) {
+        return tl::unexpected(station.error());
+    }
+    return std::unique_ptr<Session>(new Session(std::move(*book), std::move(*station), std::move(clock)));
+}
+
+store::Result<std::unique_ptr<Session>> Session::create(const QString& path,
+                                                        const record::StationFacts& facts,
+                                                        const record::Author& author, Clock clock) {
+    auto book = store::Book::create(std::filesystem::path{path.toStdString()}, facts, author, clock);
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    auto station = book->station();
+    if (!station) {
+        return tl::unexpected(station.error());
+    }
+    return std::unique_ptr<Session>(new Session(std::move(*book), std::move(*station), std::move(clock)));
+}
+
+Session::Session(store::Book book, record::StationRecord station, Clock clock)
+    : book_(std::move(book)), station_(std::move(station)), clock_(std::move(clock)) {
+    outsideVersion_ = book_.externalVersion().value_or(0);
+    connect(&outsideTimer_, &QTimer::timeout, this, &Session::lookForOutsideChanges);
+    outsideTimer_.start(kOutsideLook);
+}
+
+QString Session::path() const {
+    return QString::fromStdString(book_.path().string());
+}
+
+record::StationDate Session::today() const {
+    const record::Instant moment = now();
+    return date::floor<date::days>(station_.periodAt(moment).zone.localAt(moment));
+}
+
+units::TemperatureUnit Session::unit() const {
+    const record::Thermometer* dry = station_.dryThermometerAt(now());
+    return dry == nullptr ? units::TemperatureUnit::Celsius : dry->unit;
+}
+
+QString Session::readOnlySentence() const {
+    const auto because = book_.readOnlyBecause();
+    return because ? storeErrorWords(*because) : QString{};
+}
+
+store::Result<std::vector<checks::CheckedReading>> Session::checkedOn(record::StationDate from,
+                                                                      record::StationDate to) const {
+    return desk::checkedOn(book_, station_, from, to, now());
+}
+
+store::Result<checks::CheckedReading> Session::judgeEntry(const record::Observation& entry,
+                                                          const std::optional<record::Uuid>& replacing,
+                                                          bool live) const {
+    return desk::judgeEntry(book_, station_, entry, replacing, now(), live);
+}
+
+store::Result<report::MonthReport> Session::monthReport(date::year_month month) const {
+    return desk::monthReport(book_, station_, month, now());
+}
+
+store::Result<std::vector<desk::HourMark>> Session::hourMarks(record::StationDate from,
+                                                              record::StationDate to) const {
+    return desk::hourMarks(book_, station_, from, to, now());
+}
+
+store::Result<std::optional<record::ExpectedHour>> Session::hourOnOffer() const {
+    return desk::hourOnOffer(book_, station_, now());
+}
+
+store::Result<store::Receipt> Session::write(const store::ObservationChange& change) {
+    auto receipt = book_.append(change);
+    if (!receipt) {
+        emit storageFailed(receipt.error());
+    } else {
+        emit observationsChanged();
+    }
+    return receipt;
+}
+
+store::Result<std::vector<store::Receipt>>
+Session::writeAll(std::span<const store::ObservationChange> changes, const store::Progress& progress) {
+    auto receipts = book_.appendAll(changes, progress);
+    if (!receipts) {
+        emit storageFailed(receipts.error());
+    } else if (!receipts->empty()) {
+        emit observationsChanged();
+    }
+    return receipts;
+}
+
+store::Result<void> Session::reviseFacts(const record::StationFacts& facts, const record::Author& author) {
+    const auto receipts = book_.reviseFacts(facts, author);
+    if (!receipts) {
+        emit storageFailed(receipts.error());
+        return tl::unexpected(receipts.error());
+    }
+    auto station = book_.station();
+    if (!station) {
+        emit storageFailed(station.error());
+        return tl::unexpected(station.error());
+    }
+    station_ = std::move(*station);
+    emit factsChanged();
+    return {};
+}
+
+void Session::lookForOutsideChanges() {
+    const auto version = book_.externalVersion();
+    if (!version || *version == outsideVersion_) {
+        return; // a book that can't be looked at just now (a lock, a drive asleep) is looked at again soon
+    }
+    outsideVersion_ = *version;
+    if (auto station = book_.station(); station && station->facts() != station_.facts()) {
+        station_ = std::move(*station);
+        emit factsChanged();
+    }
+    emit observationsChanged();
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/checked_range.h"
+#include "core/desk/hour_marks.h"
+#include "core/record/clock.h"
+#include "core/store/book.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <QUndoStack>
+
+#include <memory>
+
+/// The open book as every page is handed it: the store, the undo stack and signals of what changed.
+/// Owns the book. Pages read through it and write only by pushing commands (ui/commands) on the undo stack.
+/// A write by another program is seen within two seconds and told like one of our own.
+
+namespace wickbook::ui {
+
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    using Clock = std::shared_ptr<const record::Clock>;
+
+    static store::Result<std::unique_ptr<Session>> open(const QString& path, Clock clock);
+    static store::Result<std::unique_ptr<Session>>
+    create(const QString& path, const record::StationFacts& facts, const record::Author& author, Clock clock);
+
+    [[nodiscard]] QString path() const;
+    [[nodiscard]] const record::StationRecord& station() const { return station_; }
+    [[nodiscard]] const store::Book& book() const { return book_; }
+    [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
+    [[nodiscard]] record::Instant now() const { return clock_->now(); }
+    [[nodiscard]] record::StationDate today() const;
+    /// The unit the station's thermometers read in.
+    [[nodiscard]] units::TemperatureUnit unit() const;
+    /// Why nothing can be written; empty when it can.
+    [[nodiscard]] QString readOnlySentence() const;
+    /// Initials of who sits here, kept with the revisions. Remembered by the window.
+    [[nodiscard]] QString observer() const { return observer_; }
+    void setObserver(const QString& initials) { observer_ = initials; }
+
+    // Reading: the desk, with this station and this clock.
+    [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedOn(record::StationDate from,
+                                                                               record::StationDate to) const;
+    [[nodiscard]] store::Result<checks::CheckedReading>
+    judgeEntry(const record::Observation& entry, const std::optional<record::Uuid>& replacing,
+               bool live) const;
+    [[nodiscard]] store::Result<report::MonthReport> monthReport(date::year_month month) const;
+    [[nodiscard]] store::Result<std::vector<desk::HourMark>> hourMarks(record::StationDate from,
+                                                                       record::StationDate to) const;
+    [[nodiscard]] store::Result<std::optional<record::ExpectedHour>> hourOnOffer() const;
+
+    // Writing: for commands only. On failure the signal storageFailed is emitted too.
+    store::Result<store::Receipt> write(const store::ObservationChange& change);
+    store::Result<std::vector<store::Receipt>> writeAll(std::span<const store::ObservationChange> changes,
+                                                        const store::Progress& progress = {});
+    store::Result<void> reviseFacts(const record::StationFacts& facts, const record::Author& author);
+
+signals:
+    /// Observations were added, revised or withdrawn, here or by another program.
+    void observationsChanged();
+    /// The station's facts changed: everything derived is to be read again.
+    void factsChanged();
+    /// A write failed; the book is as it was and the entry must stay on the screen.
+    void storageFailed(const wickbook::store::StoreError& error);
+
+private:
+    Session(store::Book book, record::StationRecord station, Clock clock);
+    void lookForOutsideChanges();
+
+    store::Book book_;
+    record::StationRecord station_;
+    Clock clock_;
+    QUndoStack undoStack_;
+    QTimer outsideTimer_;
+    std::int64_t outsideVersion_ = 0;
+    QString observer_;
+};
+
+} // namespace wickbook::ui
