@@ -10,7 +10,8 @@
 namespace wickbook::climate {
 
 /// Robust description of the station's own sound readings of one calendar month and hour, over the years.
-/// Called "station average, n years", not a normal.
+/// Called "station average, n years", not a normal. Quantiles are of type 7 (quantile.h), means are over the
+/// readings alike; years are those of the dates the readings are filed under.
 struct StationAverage {
     int years = 0;
     int readings = 0;
@@ -22,7 +23,8 @@ struct StationAverage {
 };
 
 /// From readings of the same calendar month and hour in any years (the caller has chosen them and left out
-/// what is set aside). None with fewer than the years asked for.
+/// what is set aside). Only readings with a dew point take part, so that every number is of the same ones.
+/// None with fewer than the years asked for, or without a reading. Readings are borrowed for the call.
 std::optional<StationAverage> stationAverage(std::span<const record::DerivedReading* const> readings,
                                              int fewestYears);
 
