@@ -18,27 +18,38 @@ namespace wickbook::report {
 /// One expected hour or extra reading; an hour without a reading is a line too.
 struct MonthLine {
     record::ObservingHour hour; ///< for an extra reading: its filed date and clock time
-    bool extra = false;
-    record::Instant instant{};
+    bool extra = false;  ///< outside the hours' means: no hour, one not in the plan, or a second reading
+    bool toCome = false; ///< not yet due and not read
+    record::Instant instant{}; ///< when it was read; without a reading, when the hour is due
     const checks::CheckedReading* reading = nullptr; ///< none: nothing was written down
 };
 
+/// Owns its readings; lines point into them. Copies point into their own.
 struct MonthReport {
+    MonthReport() = default;
+    MonthReport(const MonthReport& other);
+    MonthReport(MonthReport&&) noexcept = default;
+    MonthReport& operator=(const MonthReport& other);
+    MonthReport& operator=(MonthReport&&) noexcept = default;
+    ~MonthReport() = default;
+
     record::StationRecord station;
-    date::year_month month;
-    std::vector<checks::CheckedReading> readings; ///< filed under the month, time order
+    date::year_month month{};
+    std::vector<checks::CheckedReading> readings; ///< filed under the month, time order, none withdrawn
     std::vector<MonthLine> lines; ///< expected hours and extras, time order; point into readings
     climate::MonthSummary summary;
     int corrected = 0;                        ///< readings with more than one revision
-    int openQueries = 0;                      ///< readings left out and not yet judged
-    std::optional<double> typicalHumidityU95; ///< median ± of the month's humidities, %
+    int openQueries = 0;                      ///< readings left out by what the checks say and not yet judged
+    std::optional<double> typicalHumidityU95; ///< median ± of the month's humidities that are not left out, %
     std::optional<double> typicalDewPointU95; ///< K
 };
 
 /// Builds the return of one month. The series is in time order and reaches a few readings beyond the month on
-/// both sides, so that the rules see neighbours.
+/// both sides, so that the rules see neighbours. With now, hours still ahead are to come, not missing (unless
+/// the options name another moment). model: see checkSeries.
 MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
                              std::span<const record::DerivedReading> series, const checks::Limits& limits,
-                             std::optional<record::Instant> now, const climate::MonthOptions& options = {});
+                             std::optional<record::Instant> now, const climate::MonthOptions& options = {},
+                             const checks::StationModel* model = nullptr);
 
 } // namespace wickbook::report
