@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/month_report.h"
+
+#include <tl/expected.hpp>
+
+#include <QLocale>
+#include <QString>
+#include <QStringList>
+
+/// The monthly return as files, the same from the window and the command line.
+
+namespace wickbook::ui {
+
+enum class Paper { A4, Letter };
+
+/// What could not be written and why, as one sentence.
+struct FileError {
+    QString path;
+    QString sentence;
+};
+
+struct MonthFilesRequest {
+    QString folder; ///< made if it does not exist
+    Paper paper = Paper::A4;
+    QLocale locale = QLocale::c();
+};
+
+/// Writes month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg and paragraph.txt, each
+/// beside its name, synced and renamed. Needs a QGuiApplication/QApplication (offscreen will do). The paths written.
+tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& report,
+                                                     const MonthFilesRequest& request);
+
+} // namespace wickbook::ui
