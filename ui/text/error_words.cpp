@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/text/error_words.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+
+namespace wickbook::ui {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("errors", text);
+}
+
+/// The file's name without its folder: sentences are read aloud and copied into mails.
+QString fileName(const std::string& path) {
+    const QString name = QFileInfo(QString::fromStdString(path)).fileName();
+    return name.isEmpty() ? tr("the book") : name;
+}
+
+QString shortened(QString text) {
+    constexpr int kMost = 60;
+    text = text.simplified();
+    if (text.size() > kMost) {
+        text = text.left(kMost - 1) + QChar(0x2026);
+    }
+    return text;
+}
+
+} // namespace
+
+QString storeErrorWords(const store::StoreError& error) {
+    const QString file = fileName(error.path);
+    const QString detail = QString::fromStdString(error.detail);
+    using Kind = store::StoreErrorKind;
+    switch (error.kind) {
+    case Kind::NoSuchFile:
+        return tr("%1 is not there: look for it in another folder, or start a new station.").arg(file);
+    case Kind::AlreadyThere:
+        return tr("%1 is there already and was left as it is: choose another name.").arg(file);
+    case Kind::NotABook:
+        return tr("%1 is not a book of this program and was left untouched: choose another file.").arg(file);
+    case Kind::Damaged:
+        return tr("%1 is damaged and was left untouched: keep it, and restore the newest backup into a new "
+                  "file. (%2)")
+            .arg(file, detail);
+    case Kind::NewerBook:
+        return tr("%1 was written by a later version: it can be read here but not written. Install the later "
+                  "version "
+                  "to write in it.")
+            .arg(file);
+    case Kind::ReadOnly:
+        return tr("%1 can't be written: make the file and its folder writable, or copy the book to a folder "
+                  "of your "
+                  "own.")
+            .arg(file);
+    case Kind::Busy:
+        return tr("%1 is being written by another program: nothing was saved yet. Try again in a moment.")
+            .arg(file);
+    case Kind::DiskFull:
+        return tr("The disk that holds %1 is full: nothing was saved. Free some space and try again.")
+            .arg(file);
+    case Kind::CannotOpen:
+        return tr("%1 can't be opened: check that you may read the file and its folder. (%2)")
+            .arg(file, detail);
+    case Kind::InputOutput:
+        return tr("The disk that holds %1 failed to read or write: nothing was saved. Check the drive or the "
+                  "network, "
+                  "then try again. (%2)")
+            .arg(file, detail);
+    case Kind::HourTaken:
+        return tr("There is a reading at this hour already: open it in the register to correct it, or choose "
+                  "another "
+                  "hour.");
+    case Kind::ChangedMeanwhile:
+        return tr("This reading was changed meanwhile: look at it again, then make your change.");
+    case Kind::NoSuchReading:
+        return tr("There is no reading at this time: check date and hour.");
+    case Kind::Internal:
+        return tr("%1 could not be written because of an error in the program: nothing was saved. Please "
+                  "report it. "
+                  "(%2)")
+            .arg(file, detail);
+    }
+    return detail;
+}
+
+QString verifyProblemWords(const store::VerifyProblem& problem) {
+    const QString detail = QString::fromStdString(problem.detail);
+    const QString where =
+        problem.sequence ? tr("Revision %1").arg(static_cast<qlonglong>(*problem.sequence)) : tr("The book");
+    return QStringLiteral("%1: %2").arg(where, detail);
+}
+
+QString importErrorWords(const exchange::ImportError& error) {
+    const QString detail = QString::fromStdString(error.detail);
+    using Kind = exchange::ImportErrorKind;
+    switch (error.kind) {
+    case Kind::EmptyFile:
+        return tr("%1 is empty: choose another file.").arg(detail);
+    case Kind::NotReadable:
+        return tr("%1 can't be read as text: save it as CSV in UTF-8 and try again.").arg(detail);
+    case Kind::NoTimeColumn:
+        return tr("No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. "
+                  "(%1)")
+            .arg(detail);
+    case Kind::NoDryOrWetColumn:
+        return tr("No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map "
+                  "COLUMN=wet. (%1)")
+            .arg(detail);
+    case Kind::UnknownMappedColumn:
+        return tr("There is no column %1 in the file: check the name in the --map option.").arg(detail);
+    case Kind::FieldTwice:
+        return tr("Two columns would be the same field (%1): say with --map which one it is.").arg(detail);
+    case Kind::Stopped:
+        return tr("Stopped: nothing was imported.");
+    }
+    return detail;
+}
+
+QString rejectWords(const exchange::RejectedLine& line) {
+    const QString field = QString::fromStdString(line.field);
+    const QString value = shortened(QString::fromStdString(line.value));
+    using Reason = exchange::RejectReason;
+    switch (line.reason) {
+    case Reason::NoTime:
+        return tr("no time is given");
+    case Reason::BadTime:
+        return tr("“%1” is not a time that can be read: write it as 2025-03-01T09:00").arg(value);
+    case Reason::DoubleTime:
+        return tr("“%1” came twice that night, when the clocks went back: add the offset from UTC")
+            .arg(value);
+    case Reason::ImpossibleTime:
+        return tr("“%1” never was on the clock, it was put forward that night: check the hour").arg(value);
+    case Reason::BadNumber:
+        return tr("“%1” in the column %2 is not a number that can be read: check it").arg(value, field);
+    case Reason::BadWord:
+        return tr("“%1” in the column %2 is not a word known there: check it").arg(value, field);
+    case Reason::NothingRead:
+        return tr("neither bulb was read");
+    case Reason::RaggedRow:
+        return tr("the line has more or fewer cells than the first line: look for a stray separator or a "
+                  "decimal comma");
+    case Reason::SameHourTwice:
+        return tr("another line of the file holds the same hour: keep one of them");
+    case Reason::HourTaken:
+        return tr("the book holds a reading at this hour already");
+    case Reason::Unreadable:
+        return tr("the line can't be read as CSV: look at its quotation marks");
+    }
+    return {};
+}
+
+QString decimalErrorWords(units::DecimalError error, const QString& what, const QString& typed) {
+    switch (error) {
+    case units::DecimalError::Empty:
+        return tr("Type the %1 as read.").arg(what);
+    case units::DecimalError::NotANumber:
+        return tr("“%2” is not a number: type the %1 as read, like 7.3.").arg(what, shortened(typed));
+    case units::DecimalError::GroupedDigits:
+        return tr("“%2” has more than one mark: type the %1 with one decimal mark, like 7.3.")
+            .arg(what, shortened(typed));
+    case units::DecimalError::TooLong:
+        return tr("“%2” has too many digits: type the %1 as read, like 7.3.").arg(what, shortened(typed));
+    }
+    return {};
+}
+
+QString timeErrorWords(record::TimeTextError error, const QString& typed) {
+    switch (error) {
+    case record::TimeTextError::Empty:
+        return tr("A time is needed: write it as 2025-03-01T09:00.");
+    case record::TimeTextError::NotATime:
+        return tr("“%1” is not a time: write it as 2025-03-01T09:00.").arg(shortened(typed));
+    case record::TimeTextError::NoSuchDate:
+        return tr("“%1” is not a day of the calendar: check day and month.").arg(shortened(typed));
+    case record::TimeTextError::NoSuchClockTime:
+        return tr("“%1” is not an hour of the day: check hour and minute.").arg(shortened(typed));
+    }
+    return {};
+}
+
+QString psychrometryErrorWords(psychrometry::PsychrometryError error) {
+    using Error = psychrometry::PsychrometryError;
+    switch (error) {
+    case Error::TemperatureOutOfRange:
+        return tr("A temperature outside −60…60 °C can't be worked with: read again.");
+    case Error::PressureOutOfRange:
+        return tr("A pressure outside 300…1100 hPa can't be worked with: check it.");
+    case Error::CoefficientOutOfRange:
+        return tr("This coefficient can't be: it lies near 0.0007 per kelvin.");
+    case Error::WickStateUnknown:
+        return tr("Say whether the wick is water or ice.");
+    case Error::WetAboveDry:
+        return tr("The wet bulb stands above the dry bulb: read both again.");
+    case Error::IceOverDry:
+        return tr("The ice bulb stands too far above the dry bulb: read both again.");
+    case Error::IceAboveZero:
+        return tr("Ice can't be warmer than 0 °C: say water, or read again.");
+    case Error::NoVapour:
+        return tr("The bulbs stand too far apart: no air is that dry. Read both again.");
+    case Error::BelowRange:
+        return tr("The dew point lies below −60 °C and is not given.");
+    case Error::AboveRange:
+        return tr("The dew point lies above 60 °C and is not given.");
+    case Error::NoSolution:
+        return tr("No wet bulb belongs to this humidity.");
+    }
+    return {};
+}
+
+} // namespace wickbook::ui
