@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/print/month_files.h"
+#include "ui/session/session.h"
+
+#include <QWidget>
+#include <date/date.h>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+/// Where the month is looked at, settled and handed on: the chart, the month's numbers, the queries still
+/// open, and the monthly return as files. Owns its widgets; the session outlives it.
+
+namespace wickbook::ui {
+
+class ChartPanel;
+class MonthNumbersModel;
+class QueriesPanel;
+
+class MonthPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MonthPage(Session& session, QWidget* parent = nullptr);
+    ~MonthPage() override;
+
+    [[nodiscard]] date::year_month month() const { return month_; }
+
+    /// Writes the monthly return into a folder, without asking; the sentence to show, empty when all is well
+    /// is never returned: it tells what was written or what could not be.
+    QString writeReturn(const QString& folder, Paper paper);
+    /// Every observation of the book as CSV with its sidecar; the sentence to show.
+    QString exportAll(const QString& path);
+
+public slots:
+    void showMonth(date::year_month month);
+
+signals:
+    /// A reading to be opened on its line; for an extra reading its filed date and clock time.
+    void openInRegister(const wickbook::record::ObservingHour& hour);
+
+private:
+    void build();
+    void reload();
+    void askForReturn();
+    void askForExport();
+
+    Session& session_;
+    date::year_month month_{};
+    std::optional<report::MonthReport> report_;
+    QLabel* heading_ = nullptr;
+    QLabel* empty_ = nullptr;
+    QLabel* completeness_ = nullptr;
+    QLabel* message_ = nullptr;
+    QComboBox* paper_ = nullptr;
+    ChartPanel* chart_ = nullptr;
+    MonthNumbersModel* numbers_ = nullptr;
+    QTableView* numbersView_ = nullptr;
+    QueriesPanel* queries_ = nullptr;
+};
+
+} // namespace wickbook::ui
