@@ -16,6 +16,8 @@
 
 namespace wickbook::checks {
 
+class StationModel; // station_model.h
+
 /// The reading in question and what stands round it. Rules read only what they need: the neighbours are the
 /// few readings before and after in time, live ones only, the reading itself not among them.
 struct ReadingContext {
@@ -27,6 +29,8 @@ struct ReadingContext {
     std::optional<record::Instant> now;             ///< for "future"; none when a file is judged by itself
     bool live = false;                              ///< being entered now, so it can be read again
     std::optional<climate::StationAverage> average; ///< the month and hour in other years, where known
+    const StationModel* model =
+        nullptr; ///< the station's habits; with it slips are looked for (likely_causes.h)
 };
 
 /// How many neighbours a context should hold each way for every rule to see enough.
