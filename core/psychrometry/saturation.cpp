@@ -5,7 +5,8 @@
 //          based on the ITS-90, and psychrometer formulae. Z. Meteorol. 70 (1990) 340–344, the water and the
 //          ice formula; pressures in hPa.
 //            ln e_w = −6096.9385/T + 16.635794 − 2.711193e−2 T + 1.673952e−5 T² + 2.433502 ln T
-//            ln e_i = −6024.5282/T + 24.721994 + 1.0613868e−2 T − 1.3198825e−5 T² − 0.49382577 ln T
+//            ln e_i = −6024.5282/T + 24.7219 + 1.0613868e−2 T − 1.3198825e−5 T² − 0.49382577 ln T
+//          (24.7219 is 29.32707 − ln 100 of the form in Pa; it gives 6.1115 hPa over ice at 0 °C.)
 //          Magnus forms and f(p): WMO-No. 8, Annex 4.B.
 // Range:   −60…60 °C over water, −60…0.01 °C over ice. Below −20 °C over supercooled water every formula is
 //          extrapolated: at −50 °C this one stands 1.9 % above Murphy and Koop 2005.
@@ -28,7 +29,7 @@ struct Sonntag {
 };
 
 constexpr Sonntag kSonntagWater{-6096.9385, 16.635794, -2.711193e-2, 1.673952e-5, 2.433502};
-constexpr Sonntag kSonntagIce{-6024.5282, 24.721994, 1.0613868e-2, -1.3198825e-5, -0.49382577};
+constexpr Sonntag kSonntagIce{-6024.5282, 24.7219, 1.0613868e-2, -1.3198825e-5, -0.49382577};
 
 /// e = 6.112 exp(slope t / (offset + t)).
 struct Magnus {
