@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sentences about the pair by itself: what the two numbers can't be.
+#include "ui/text/finding_speech.h"
+
+#include <array>
+
+namespace wickbook::ui {
+
+namespace {
+
+FindingWords incomplete(const FindingSpeech& s) {
+    return {say("One bulb only"),
+            s.is("missing", "wet") ? say("The wet bulb is missing, so there is no humidity.")
+                                   : say("The dry bulb is missing, so there is no humidity."),
+            say("Read the other bulb if you still can; the one reading is kept.")};
+}
+
+FindingWords wetAboveDry(const FindingSpeech& s) {
+    if (s.is("taken", "saturation")) {
+        return {say("Wet bulb a touch above dry bulb"),
+                say("The wet bulb stands %1 above the dry bulb. That is within reading error and taken as "
+                    "saturated "
+                    "air.")
+                    .arg(s.size("excess")),
+                say("Nothing to do in fog or drizzle. Otherwise look at the wick and read once more.")};
+    }
+    return {say("Wet bulb above dry bulb"),
+            say("The wet bulb stands %1 above the dry bulb. A wet wick can only cool, so no humidity is "
+                "worked out.")
+                .arg(s.size("excess")),
+            say("Read both again. Were the two numbers swapped, or one read ten or five off?")};
+}
+
+FindingWords noVapour(const FindingSpeech& s) {
+    return {say("Further apart than air allows"),
+            s.has("limit") ? say("The bulbs stand %1 apart. At this dry bulb even air without any vapour "
+                                 "gives no more than %2.")
+                                 .arg(s.size("depression"), s.size("limit"))
+                           : say("The bulbs stand %1 apart. Even air without any vapour does not give that.")
+                                 .arg(s.size("depression")),
+            say("Read both again. One of them may have been read ten or five off.")};
+}
+
+FindingWords veryDry(const FindingSpeech& s) {
+    return {say("Very dry air"),
+            say("The humidity comes out at %1, under the %2 that is usual here.")
+                .arg(s.percent("humidity"), s.percent("limit")),
+            say("Read the wet bulb again. If it is so, keep it.")};
+}
+
+FindingWords iceOverDry(const FindingSpeech& s) {
+    if (s.is("taken", "saturation")) {
+        return {say("Ice bulb above dry bulb"),
+                say("The ice bulb stands %1 above the dry bulb, as it may in freezing fog. Taken as "
+                    "saturated air.")
+                    .arg(s.size("excess")),
+                say("Nothing to do in fog. Otherwise read both again.")};
+    }
+    return {say("Ice bulb too far above dry bulb"),
+            say("The ice bulb stands %1 above the dry bulb. That would be more than 100 %, so no humidity is "
+                "worked "
+                "out.")
+                .arg(s.size("excess")),
+            say("Read both again. If the wet bulb stays at 0.0, the water is still freezing: wait until it "
+                "falls.")};
+}
+
+FindingWords iceAboveZero(const FindingSpeech& s) {
+    return {say("Ice above zero"),
+            say("Ice was given, but the wet bulb stands at %1. Ice can't be warmer than 0 °C.")
+                .arg(s.temperature("wet")),
+            say("Look at the wick: if it is wet, say water; if it is ice, read again.")};
+}
+
+FindingWords outOfRange(const FindingSpeech& s) {
+    if (s.is("what", "pressure")) {
+        return {
+            say("Pressure out of range"),
+            say("A pressure of %1 can't be worked with: the range is 300…1100 hPa.").arg(s.pressure("value")),
+            say("Check the pressure, or leave it empty: it is then worked out from the elevation.")};
+    }
+    return {say("Temperature out of range"),
+            say("%1 can't be worked with: the range is −60…60 °C.").arg(s.temperature("value")),
+            say("Read again. Was the decimal mark lost?")};
+}
+
+FindingWords coefficientMissing(const FindingSpeech&) {
+    return {say("No coefficient"),
+            say("The station uses its own coefficient, but none is on record, so there is no humidity."),
+            say("Enter the fitted coefficient, or choose how the bulbs are ventilated.")};
+}
+
+FindingWords dewPointBelowRange(const FindingSpeech&) {
+    return {say("Dew point not given"), say("The dew point lies below −60 °C, where it is not worked out."),
+            say("Read the wet bulb again. The humidity stands.")};
+}
+
+FindingWords extrapolated(const FindingSpeech&) {
+    return {say("Below the tested range"),
+            say("Over water colder than −20 °C every formula is an extrapolation, up to 2 % off."),
+            say("Nothing to do. An ice bulb is the surer reading in such cold.")};
+}
+
+FindingWords pressureAssumed(const FindingSpeech&) {
+    return {say("Pressure assumed"), say("No pressure and no elevation was given: 1013.25 hPa was used."),
+            say("Give the elevation with --elevation or the pressure with --pressure.")};
+}
+
+} // namespace
+
+std::span<const SpeechEntry> pairSpeech() {
+    static constexpr std::array kTable{
+        SpeechEntry{"incomplete", incomplete},
+        SpeechEntry{"wet-above-dry", wetAboveDry},
+        SpeechEntry{"no-vapour", noVapour},
+        SpeechEntry{"very-dry", veryDry},
+        SpeechEntry{"ice-over-dry", iceOverDry},
+        SpeechEntry{"ice-above-zero", iceAboveZero},
+        SpeechEntry{"out-of-range", outOfRange},
+        SpeechEntry{"coefficient-missing", coefficientMissing},
+        SpeechEntry{"dew-point-below-range", dewPointBelowRange},
+        SpeechEntry{"extrapolated", extrapolated},
+        SpeechEntry{"pressure-assumed", pressureAssumed},
+    };
+    return kTable;
+}
+
+} // namespace wickbook::ui

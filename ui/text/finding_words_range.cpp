@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sentences about single values against the scale, the season and the weather noted.
+#include "ui/text/finding_speech.h"
+
+#include <array>
+
+namespace wickbook::ui {
+
+namespace {
+
+FindingWords offScale(const FindingSpeech& s) {
+    if (!s.has("value")) {
+        return {say("Below the scale"),
+                say("The column of the %1 has gone into the bulb: there is no number.").arg(s.bulb()),
+                say("Nothing to do: it is kept as below scale.")};
+    }
+    return {say("Off the thermometer's scale"),
+            (s.is("side", "above") ? say("The %1 was read as %2, above the last mark of the scale at %3.")
+                                   : say("The %1 was read as %2, below the last mark of the scale at %3."))
+                .arg(s.bulb(), s.scaleReading("value"), s.scaleReading("limit")),
+            say("Read again. On an old page, look whether a figure was doubled or the decimal mark lost.")};
+}
+
+FindingWords grossTemperature(const FindingSpeech& s) {
+    return {say("Beyond what this season brings"),
+            say("The %1 was read as %2; in this latitude and season air rarely passes %3.")
+                .arg(s.bulb(), s.temperature("value"), s.temperature("limit")),
+            say("Read again, and look at the tens of the scale.")};
+}
+
+FindingWords grossDewPoint(const FindingSpeech& s) {
+    return {say("Dew point beyond what this season brings"),
+            say("The dew point comes out at %1; in this latitude and season it rarely passes %2.")
+                .arg(s.temperature("value"), s.temperature("limit")),
+            say("Read both bulbs again.")};
+}
+
+FindingWords grossPressure(const FindingSpeech& s) {
+    return {say("Unlikely pressure"),
+            s.has("usual") ? say("The pressure was read as %1; at this elevation about %2 is usual.")
+                                 .arg(s.pressure("value"), s.pressure("usual"))
+                           : say("The pressure was read as %1.").arg(s.pressure("value")),
+            say("Give the pressure at the station, not the one reduced to sea level, or leave it empty.")};
+}
+
+FindingWords climatology(const FindingSpeech& s) {
+    return {say("Unusual for this month and hour"),
+            (s.is("what", "dew-point")
+                 ? say("The dew point of %1 lies outside %2 … %3, which held %4 years of this "
+                       "month and hour here.")
+                 : say("The dry bulb of %1 lies outside %2 … %3, which held %4 years of this "
+                       "month and hour here."))
+                .arg(s.temperature("value"), s.temperature("low"), s.temperature("high"), s.number("years")),
+            say("Read again. If it is so, keep it: records happen.")};
+}
+
+FindingWords fogButDry(const FindingSpeech& s) {
+    return {say("Fog, but dry air"),
+            say("Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.")
+                .arg(s.percent("humidity"), s.percent("limit")),
+            say("Look at the wick, and whether it was fog or haze.")};
+}
+
+FindingWords rainButDry(const FindingSpeech& s) {
+    return {say("Rain through dry air"),
+            say("Rain was noted at a humidity of %1. That happens, but seldom.").arg(s.percent("humidity")),
+            say("Nothing to do if the wick was well wetted.")};
+}
+
+FindingWords fineButSaturated(const FindingSpeech& s) {
+    return {say("Saturated, but no fog or rain noted"),
+            say("The humidity comes out at %1 without fog, rain or dew in the weather column.")
+                .arg(s.percent("humidity")),
+            say("Look at the wick: is it wet? Was there dew or fog that was not noted?")};
+}
+
+FindingWords maxMin(const FindingSpeech& s) {
+    const QString remedy = say("Look at the three numbers again: one of them was misread.");
+    if (s.is("which", "crossed")) {
+        return {say("Maximum below minimum"),
+                say("The maximum of %1 stands below the minimum of %2.")
+                    .arg(s.temperature("maximum"), s.temperature("limit")),
+                remedy};
+    }
+    return {say("Outside maximum and minimum"),
+            (s.is("which", "above-maximum") ? say("The dry bulb of %1 stands above the maximum of %2.")
+                                            : say("The dry bulb of %1 stands below the minimum of %2."))
+                .arg(s.temperature("dry"), s.temperature("limit")),
+            remedy};
+}
+
+} // namespace
+
+std::span<const SpeechEntry> rangeSpeech() {
+    static constexpr std::array kTable{
+        SpeechEntry{"off-scale", offScale},
+        SpeechEntry{"gross-temperature", grossTemperature},
+        SpeechEntry{"gross-dew-point", grossDewPoint},
+        SpeechEntry{"gross-pressure", grossPressure},
+        SpeechEntry{"climatology", climatology},
+        SpeechEntry{"fog-but-dry", fogButDry},
+        SpeechEntry{"rain-but-dry", rainButDry},
+        SpeechEntry{"fine-but-saturated", fineButSaturated},
+        SpeechEntry{"max-min", maxMin},
+    };
+    return kTable;
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sentences about a reading among its neighbours, and about its time.
+#include "ui/text/finding_speech.h"
+
+#include <array>
+
+namespace wickbook::ui {
+
+namespace {
+
+FindingWords stepTemperature(const FindingSpeech& s) {
+    return {s.raw("change") < 0 ? say("Much colder than the last reading")
+                                : say("Much warmer than the last reading"),
+            say("The dry bulb went from %1 to %2 in %3 h.")
+                .arg(s.temperature("previous"), s.temperature("value"), s.number("hours")),
+            say("Read again. If the weather changed, keep it and say so in a note.")};
+}
+
+FindingWords stepDewPoint(const FindingSpeech& s) {
+    return {s.raw("change") < 0 ? say("Much drier than the last reading")
+                                : say("Much moister than the last reading"),
+            say("The dew point went from %1 to %2 in %3 h.")
+                .arg(s.temperature("previous"), s.temperature("value"), s.number("hours")),
+            say("Read the wet bulb again. If the air changed, keep it and say so in a note.")};
+}
+
+FindingWords persistence(const FindingSpeech& s) {
+    return {say("The same pair again"),
+            say("The very same two numbers stand %1 times running.").arg(s.number("count")),
+            say("Read again, rather than from the line above.")};
+}
+
+FindingWords duplicate(const FindingSpeech& s) {
+    return {say("Two readings for one hour"),
+            s.is("same", "yes") ? say("This hour stands twice with the same numbers.")
+                                : say("This hour stands twice with different numbers."),
+            say("Choose one and withdraw the other; both stay in the history.")};
+}
+
+FindingWords copiedDay(const FindingSpeech& s) {
+    return {say("A day like another"), say("All readings of this day are those of %1.").arg(s.word("date")),
+            say("Look at the page: was one day's line written twice?")};
+}
+
+FindingWords future(const FindingSpeech&) {
+    return {say("Not yet"), say("The time of this reading has not come yet."),
+            say("Check date and hour, and the clock of this computer.")};
+}
+
+FindingWords early(const FindingSpeech& s) {
+    return {say("Early"), say("Read %1 min before the hour. The true time is kept.").arg(s.number("minutes")),
+            say("Nothing to do.")};
+}
+
+FindingWords late(const FindingSpeech& s) {
+    return {say("Late"), say("Read %1 min after the hour. The true time is kept.").arg(s.number("minutes")),
+            say("Nothing to do.")};
+}
+
+FindingWords digitPreference(const FindingSpeech& s) {
+    return {say("A favoured tenth"),
+            say("Of %1 readings of the %2, %3 end in %4; one in ten would.")
+                .arg(s.number("count"), s.bulb(), s.percent("share"), s.number("digit")),
+            say("Read the tenths before the whole degrees, with the eye level with the column.")};
+}
+
+FindingWords unlikely(const FindingSpeech&) {
+    return {say("Unlike the readings round it"),
+            say("A slip of the pen explains these numbers better than the air does."),
+            say("Read again. On an old page, compare with what is written there.")};
+}
+
+} // namespace
+
+std::span<const SpeechEntry> seriesSpeech() {
+    static constexpr std::array kTable{
+        SpeechEntry{"step-temperature", stepTemperature},
+        SpeechEntry{"step-dew-point", stepDewPoint},
+        SpeechEntry{"persistence", persistence},
+        SpeechEntry{"duplicate", duplicate},
+        SpeechEntry{"copied-day", copiedDay},
+        SpeechEntry{"future", future},
+        SpeechEntry{"early", early},
+        SpeechEntry{"late", late},
+        SpeechEntry{"digit-preference", digitPreference},
+        SpeechEntry{"unlikely", unlikely},
+    };
+    return kTable;
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sentences about the wick: water or ice, freezing, thawing, dry.
+#include "ui/text/finding_speech.h"
+
+#include <array>
+
+namespace wickbook::ui {
+
+namespace {
+
+FindingWords dryWick(const FindingSpeech& s) {
+    const QString remedy =
+        say("Wet the wick, wait until the wet bulb has fallen and settled, and read again.");
+    if (s.is("sign", "rising")) {
+        return {say("The wick may be drying"),
+                say("The wet bulb rose by %1 from whirl to whirl. It should only fall or stand.")
+                    .arg(s.size("rise")),
+                remedy};
+    }
+    return {say("The wick may be dry"),
+            say("The bulbs stand only %1 apart, and the air would hold %2 of vapour, against %3 in the last "
+                "readings, "
+                "without fog, rain or dew to bring it.")
+                .arg(s.size("depression"), s.number("vapour", 1) + QStringLiteral(" hPa"),
+                     s.number("usual", 1) + QStringLiteral(" hPa")),
+            remedy};
+}
+
+FindingWords wickStateUnknown(const FindingSpeech& s) {
+    QString message =
+        say("The wet bulb stands at %1, and it is not said whether the wick is water or ice. The answer "
+            "changes the humidity, so none is worked out.")
+            .arg(s.temperature("wet"));
+    if (s.has("humidity-water") && s.has("humidity-ice")) {
+        message +=
+            QLatin1Char(' ') +
+            say("Water would give %1, ice %2.").arg(s.percent("humidity-water"), s.percent("humidity-ice"));
+    }
+    return {say("Water or ice?"), message,
+            say("Look at the wick, touch it with a splinter: W for water, I for ice.")};
+}
+
+FindingWords freezingHalt(const FindingSpeech& s) {
+    if (s.is("phase", "thawing")) {
+        return {say("The wick may be thawing"),
+                say("The wet bulb stands at %1 while the air is at %2: melting ice holds it there, and the "
+                    "humidity "
+                    "is not yet true.")
+                    .arg(s.temperature("wet"), s.temperature("dry")),
+                say("Melt the ice with tepid water and wait until the wet bulb rises, then read again.")};
+    }
+    return {
+        say("The wick may be freezing"),
+        say("The wet bulb stands at %1 with the air at %2: while the water freezes it holds there, and the "
+            "humidity comes out too high.")
+            .arg(s.temperature("wet"), s.temperature("dry")),
+        say("Wait until the wet bulb falls and settles, then read again and say ice.")};
+}
+
+FindingWords frozenReadAsWater(const FindingSpeech& s) {
+    return {say("Is the wick ice?"),
+            say("Water was given at a wet bulb of %1. As ice the humidity would be %2 rather than %3.")
+                .arg(s.temperature("wet"), s.percent("humidity-ice"), s.percent("humidity")),
+            say("Touch the wick with a piece of ice or a splinter: if it is hard, say ice.")};
+}
+
+} // namespace
+
+std::span<const SpeechEntry> wickSpeech() {
+    static constexpr std::array kTable{
+        SpeechEntry{"dry-wick", dryWick},
+        SpeechEntry{"wick-state-unknown", wickStateUnknown},
+        SpeechEntry{"freezing-halt", freezingHalt},
+        SpeechEntry{"frozen-read-as-water", frozenReadAsWater},
+    };
+    return kTable;
+}
+
+} // namespace wickbook::ui
