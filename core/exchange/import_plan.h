@@ -14,8 +14,28 @@
 #include <vector>
 
 /// Reading a register from a file, in two steps: a plan that says what every line would become (and can be
-/// shown, or thrown away without a trace), and the changes that the store takes in one transaction.
+/// shown, or thrown away without a trace), and the changes that the store takes in one transaction
+/// (conflict.h holds the plan against what is in the book).
 /// Implausible values come in as written; only lines without a usable time or number are rejected.
+///
+/// How cells are read:
+/// - Missing: an empty cell, -, –, —, *, M, NA, N/A, null, none and nan in any case, and in columns of
+/// numbers
+///   -9999, -999.9, -999 and -99.9 with any number of zeros behind. These are taken for missing cell by cell,
+///   not as a convention of the whole file: no bulb has stood there.
+/// - A time without an offset is the station's clock; in a column named ..._utc it is UTC; --zone goes before
+///   both. One that a clock change made double or impossible is rejected, never guessed.
+/// - "hour" with a date is the nominal hour under the station's rule (utc, standard, clock); where the clock
+///   shows it twice, the first. An hour the station does not observe at is a clock time under the same rule.
+///   With a full time beside it, "hour" says under which hour the reading is filed, and an empty one that it
+///   is an extra reading. "clock" is what the clock showed; with "hour" beside it, on the nearest day.
+/// - Dates: ISO (also 2025/03/01), 1.3.2025; 1/3/2025 and 1-3-2025 only where some date of the file shows
+///   which number is the day. Years have four digits.
+/// - Units: a "unit" cell ("c", "f", or "f;c" for dry;wet), else the column's own (dry_F, "dry [°F]"), else
+///   --unit, else the thermometer's.
+/// - Weather words that are not ours stay, with the words beside them, in the note.
+/// - "below" or "<" for a bulb: the column had gone into it.
+/// - Origin "missing" needs no readings; its note is the reason ("reason; note" where there is more).
 
 namespace wickbook::exchange {
 
@@ -36,8 +56,11 @@ enum class ImportField {
     Note,
     Observer,
     Origin,
-    Quality
+    Quality,
+    Unit,          ///< of dry and wet in this row
+    PressureSource ///< a pressure is taken over only where this says "read"
 };
+inline constexpr int kImportFieldCount = 18;
 std::string_view fieldName(ImportField field); ///< "time", "dry", …
 std::optional<ImportField> fieldFromName(std::string_view name);
 
@@ -48,6 +71,7 @@ struct ImportOptions {
     std::optional<units::TemperatureUnit> unit; ///< none: the station's
     units::DecimalMark decimal = units::DecimalMark::Either;
     std::optional<record::Zone> zone; ///< for times without an offset; none: the station's
+    std::map<ImportField, units::TemperatureUnit> columnUnits; ///< by header ("dry_F"), goes before unit
 };
 
 enum class RejectReason {
@@ -64,6 +88,9 @@ enum class RejectReason {
     Unreadable
 };
 
+/// Stable name for the rejects file: "no-time", "bad-number", …
+std::string_view reasonName(RejectReason reason);
+
 struct RejectedLine {
     std::string file; ///< name without folders
     std::int64_t line = 0;
@@ -71,6 +98,13 @@ struct RejectedLine {
     RejectReason reason;
     std::string field; ///< column concerned, if any
     std::string value; ///< what stood there
+    /// Stable word that tells more of the reason, or empty. BadTime, BadNumber: "not-a-time", "no-such-date",
+    /// "no-such-clock-time", "two-digit-year", "day-or-month" (1/3/2025, and nothing tells which),
+    /// "far-from-hour", "not-a-number", "grouped-digits", "too-many-digits", "not-beaufort"; RaggedRow:
+    /// "decimal-comma", "too-many-cells", "too-few-cells"; Unreadable: "open-quote", "text-after-quote",
+    /// "quote-in-text", "line-too-long", "nul-byte", "broken-utf-16"; SameHourTwice: "same-moment" for extra
+    /// readings.
+    std::string detail;
 };
 
 /// One line that can come in.
@@ -82,8 +116,10 @@ struct PlannedObservation {
 
 struct GuessedColumn {
     std::string header;
-    std::optional<ImportField> field; ///< none: left aside
-    bool given = false;               ///< by --map rather than guessed
+    std::optional<ImportField> field;           ///< none: left aside
+    bool given = false;                         ///< by --map rather than guessed
+    std::optional<units::TemperatureUnit> unit; ///< that the header states
+    bool utc = false;                           ///< the header says the time is UTC
 };
 
 struct ImportPlan {
@@ -102,11 +138,17 @@ enum class ImportErrorKind {
     NoDryOrWetColumn,
     UnknownMappedColumn,
     FieldTwice,
-    Stopped
+    Stopped,
+    TooManyLines ///< more than kMostLines
 };
+
+/// Most lines taken from one file: an hourly register of five centuries. Bounds the memory of a plan.
+inline constexpr std::int64_t kMostLines = 5'000'000;
+
 struct ImportError {
     ImportErrorKind kind;
-    std::string detail;
+    std::string
+        detail; ///< header line, column or field concerned; for NotReadable the word as in RejectedLine
 };
 
 /// Asked now and then with bytes read; false stops.
@@ -123,7 +165,9 @@ tl::expected<record::Observation, RejectedLine>
 observationFromFields(const std::map<ImportField, std::string>& fields, const record::StationRecord& station,
                       const ImportOptions& options);
 
-/// Header of the rejects file: line, reason and the record as it stood.
+/// Header of the rejects file: file, line, reason, field, value, text.
 std::vector<std::string> rejectsHeader();
+/// Its row: reason is reasonName, with ":" and the detail where there is one.
+std::vector<std::string> rejectsRow(const RejectedLine& line);
 
 } // namespace wickbook::exchange

@@ -8,8 +8,11 @@
 #include <string_view>
 #include <vector>
 
-/// The table of observation columns: name, how a cell is written, the CF standard name and unit for the
-/// sidecar. Names and order are relied on by others.
+/// The table of observation columns (CSV written by export and the month report): name, how a cell is
+/// written, the CF standard name and unit for the sidecar. Names and order are relied on by others. Columns
+/// of what was read (time_utc, hour, dry_read, wet_read, unit, wick, pressure_hpa where pressure_source is
+/// "read", weather, wind_beaufort, origin, quality, observer, note) come back unchanged through the import;
+/// the others are derived and passed over there. A missing value is an empty cell.
 
 namespace wickbook::exchange {
 

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/cell_text.h"
+
+#include <algorithm>
+#include <array>
+
+namespace wickbook::exchange {
+
+std::string_view trimmedCell(std::string_view text) {
+    static constexpr std::array<std::string_view, 6> kBlanks{" ", "\t", "\r", "\n", "\u00A0", "\u202F"};
+    for (bool again = true; again;) {
+        again = false;
+        for (const auto blank : kBlanks) {
+            if (text.starts_with(blank)) {
+                text.remove_prefix(blank.size());
+                again = true;
+            }
+            if (text.ends_with(blank)) {
+                text.remove_suffix(blank.size());
+                again = true;
+            }
+        }
+    }
+    return text;
+}
+
+std::string loweredAscii(std::string_view text) {
+    std::string result{text};
+    std::transform(result.begin(), result.end(), result.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return result;
+}
+
+bool isMissingWord(std::string_view text) {
+    static constexpr std::array<std::string_view, 11> kWords{"",   "-",   "\u2013", "\u2014", "*",  "m",
+                                                             "na", "n/a", "null",   "none",   "nan"};
+    const std::string low = loweredAscii(trimmedCell(text));
+    return std::find(kWords.begin(), kWords.end(), low) != kWords.end();
+}
+
+} // namespace wickbook::exchange

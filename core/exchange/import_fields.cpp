@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_plan.h"
+
+#include <algorithm>
+#include <array>
+
+namespace wickbook::exchange {
+
+namespace {
+
+constexpr std::array<std::string_view, kImportFieldCount> kFieldNames{
+    "time", "date", "hour", "clock", "dry",      "wet",    "wick",    "pressure", "weather",
+    "wind", "max",  "min",  "note",  "observer", "origin", "quality", "unit",     "pressure_source"};
+
+constexpr std::array<std::string_view, 11> kReasonNames{
+    "no-time",      "bad-time",   "double-time",     "impossible-time", "bad-number", "bad-word",
+    "nothing-read", "ragged-row", "same-hour-twice", "hour-taken",      "unreadable"};
+
+} // namespace
+
+std::string_view fieldName(ImportField field) {
+    return kFieldNames.at(static_cast<std::size_t>(field));
+}
+
+std::optional<ImportField> fieldFromName(std::string_view name) {
+    const auto found = std::find(kFieldNames.begin(), kFieldNames.end(), name);
+    if (found == kFieldNames.end()) {
+        return std::nullopt;
+    }
+    return static_cast<ImportField>(found - kFieldNames.begin());
+}
+
+std::string_view reasonName(RejectReason reason) {
+    return kReasonNames.at(static_cast<std::size_t>(reason));
+}
+
+std::vector<std::string> rejectsHeader() {
+    return {"file", "line", "reason", "field", "value", "text"};
+}
+
+std::vector<std::string> rejectsRow(const RejectedLine& line) {
+    std::string reason{reasonName(line.reason)};
+    if (!line.detail.empty()) {
+        reason += ":" + line.detail;
+    }
+    return {line.file, std::to_string(line.line), std::move(reason), line.field, line.value, line.text};
+}
+
+} // namespace wickbook::exchange

@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_row.h"
+
+#include "core/exchange/cell_text.h"
+#include "core/record/derived_reading.h"
+#include "core/record/observing_hours.h"
+
+#include <algorithm>
+#include <array>
+
+namespace wickbook::exchange {
+
+namespace {
+
+using units::TemperatureUnit;
+
+/// Numbers that files put where nothing was read.
+bool isMissingNumber(const units::Decimal& number) {
+    static constexpr std::array<double, 4> kNumbers{-9999, -999.9, -999, -99.9};
+    const double value = number.toDouble();
+    return std::any_of(kNumbers.begin(), kNumbers.end(),
+                       [value](double missing) { return value == missing; });
+}
+
+/// 1.013 or 1,013 hPa where the mark is not known: most likely a group of thousands.
+bool isGroupedPressure(const units::Decimal& number) {
+    return number.decimals == 3 && number.mantissa >= 300 && number.mantissa <= 1100;
+}
+
+std::string detailOf(units::DecimalError error) {
+    switch (error) {
+    case units::DecimalError::GroupedDigits:
+        return "grouped-digits";
+    case units::DecimalError::TooLong:
+        return "too-many-digits";
+    case units::DecimalError::Empty:
+    case units::DecimalError::NotANumber:
+        break;
+    }
+    return "not-a-number";
+}
+
+/// The units of dry and wet that a "unit" cell names.
+struct RowUnits {
+    std::optional<TemperatureUnit> dry;
+    std::optional<TemperatureUnit> wet;
+};
+
+std::optional<TemperatureUnit> unitFromText(std::string_view text) {
+    std::string name = loweredAscii(trimmedCell(text));
+    for (const std::string_view sign : {"\u00B0", "\u00BA", "deg"}) {
+        if (name.starts_with(sign)) {
+            name = std::string(trimmedCell(std::string_view(name).substr(sign.size())));
+        }
+    }
+    if (name == "c" || name == "celsius") {
+        return TemperatureUnit::Celsius;
+    }
+    if (name == "f" || name == "fahrenheit") {
+        return TemperatureUnit::Fahrenheit;
+    }
+    return std::nullopt;
+}
+
+/// Reads one row; the first refusal is kept, and what comes after it is not looked at.
+class RowReader {
+public:
+    RowReader(const FieldCells& cells, const record::StationRecord& station, const ImportOptions& options)
+        : cells_(cells), station_(station), options_(options) {}
+
+    tl::expected<record::Observation, RejectedLine> read(DateOrder order);
+
+private:
+    [[nodiscard]] std::string cell(ImportField field) const {
+        const auto found = cells_.find(field);
+        return found == cells_.end() ? std::string{} : found->second;
+    }
+    void refuse(RejectReason reason, ImportField field, std::string detail = {}) {
+        if (!refusal_) {
+            refusal_ = RejectedLine{
+                {}, 0, {}, reason, std::string(fieldName(field)), cell(field), std::move(detail)};
+        }
+    }
+    std::optional<units::Decimal> number(ImportField field);
+    std::optional<units::ReadTemperature>
+    temperature(ImportField field, std::optional<TemperatureUnit> rowUnit, TemperatureUnit thermometer);
+    record::BulbReading bulb(ImportField field, std::optional<TemperatureUnit> rowUnit,
+                             TemperatureUnit thermometer);
+    RowUnits rowUnits();
+    void readInstruments(record::Observation& values, const record::Thermometer* dry,
+                         const record::Thermometer* wet);
+    void readWords(record::Observation& values);
+    void readWeather(record::Observation& values);
+
+    const FieldCells& cells_;
+    const record::StationRecord& station_;
+    const ImportOptions& options_;
+    std::optional<RejectedLine> refusal_;
+};
+
+std::optional<units::Decimal> RowReader::number(ImportField field) {
+    const std::string text = cell(field);
+    if (isMissingWord(text)) {
+        return std::nullopt;
+    }
+    const auto value = units::parseDecimal(text, options_.decimal);
+    if (!value) {
+        refuse(RejectReason::BadNumber, field, detailOf(value.error()));
+        return std::nullopt;
+    }
+    if (isMissingNumber(*value)) {
+        return std::nullopt;
+    }
+    return *value;
+}
+
+std::optional<units::ReadTemperature> RowReader::temperature(ImportField field,
+                                                             std::optional<TemperatureUnit> rowUnit,
+                                                             TemperatureUnit thermometer) {
+    const auto value = number(field);
+    if (!value) {
+        return std::nullopt;
+    }
+    const auto column = options_.columnUnits.find(field);
+    const auto stated = column == options_.columnUnits.end() ? options_.unit : std::optional{column->second};
+    return units::ReadTemperature{*value, rowUnit ? *rowUnit : stated.value_or(thermometer)};
+}
+
+record::BulbReading RowReader::bulb(ImportField field, std::optional<TemperatureUnit> rowUnit,
+                                    TemperatureUnit thermometer) {
+    const auto word = loweredAscii(trimmedCell(cell(field)));
+    if (word == "below" || word == "<") {
+        return {std::nullopt, true};
+    }
+    return {temperature(field, rowUnit, thermometer), false};
+}
+
+RowUnits RowReader::rowUnits() {
+    const std::string text = cell(ImportField::Unit);
+    if (isMissingWord(text)) {
+        return {};
+    }
+    const auto divide = text.find(';');
+    const auto dry = unitFromText(std::string_view(text).substr(0, divide));
+    const auto wet =
+        divide == std::string::npos ? dry : unitFromText(std::string_view(text).substr(divide + 1));
+    if (!dry || !wet) {
+        refuse(RejectReason::BadWord, ImportField::Unit);
+    }
+    return {dry, wet};
+}
+
+void RowReader::readInstruments(record::Observation& values, const record::Thermometer* dry,
+                                const record::Thermometer* wet) {
+    const auto dryUnit = dry == nullptr ? TemperatureUnit::Celsius : dry->unit;
+    const auto wetUnit = wet == nullptr ? dryUnit : wet->unit;
+    const auto units = rowUnits();
+    values.dry = bulb(ImportField::Dry, units.dry, dryUnit);
+    values.wet = bulb(ImportField::Wet, units.wet, wetUnit);
+    values.maximum = temperature(ImportField::Maximum, units.dry, dryUnit);
+    values.minimum = temperature(ImportField::Minimum, units.dry, dryUnit);
+
+    const auto source = cells_.find(ImportField::PressureSource);
+    const bool read = source == cells_.end() || loweredAscii(trimmedCell(source->second)) ==
+                                                    record::pressureSourceName(record::PressureSource::Read);
+    if (read) {
+        values.pressure = number(ImportField::Pressure);
+        if (values.pressure && options_.decimal == units::DecimalMark::Either &&
+            isGroupedPressure(*values.pressure)) {
+            refuse(RejectReason::BadNumber, ImportField::Pressure, "grouped-digits");
+        }
+    }
+    if (const auto force = number(ImportField::Wind)) {
+        const double value = force->toDouble();
+        const int whole = value >= 0 && value <= 12 ? static_cast<int>(value) : -1;
+        if (static_cast<double>(whole) != value) {
+            refuse(RejectReason::BadNumber, ImportField::Wind, "not-beaufort");
+        } else {
+            values.windBeaufort = whole;
+        }
+    }
+}
+
+void RowReader::readWeather(record::Observation& values) {
+    const std::string text{trimmedCell(cell(ImportField::Weather))};
+    if (text.empty()) {
+        return;
+    }
+    values.weather = record::WeatherSet::fromText(text);
+    if (values.weather || isMissingWord(text)) {
+        return;
+    }
+    // Words of their own: what we know of them is noted as weather, and the whole stays in the note.
+    record::WeatherSet known;
+    for (std::size_t begin = 0; begin < text.size();) {
+        const auto end = std::min(text.find_first_of(" \t,;+/", begin), text.size());
+        if (const auto weather = record::weatherFromName(std::string_view(text).substr(begin, end - begin))) {
+            known.add(*weather);
+        }
+        begin = end + 1;
+    }
+    if (!known.empty()) {
+        values.weather = known;
+    }
+    values.note += (values.note.empty() ? "" : "; ") + text;
+}
+
+void RowReader::readWords(record::Observation& values) {
+    const std::string wick = cell(ImportField::Wick);
+    if (!isMissingWord(wick)) {
+        const auto word = loweredAscii(trimmedCell(wick));
+        const auto state = word == "w"   ? std::optional{record::WickState::Water}
+                           : word == "i" ? std::optional{record::WickState::Ice}
+                                         : record::wickFromName(word);
+        if (!state) {
+            refuse(RejectReason::BadWord, ImportField::Wick);
+        }
+        values.wick = state.value_or(record::WickState::NotGiven);
+    }
+    const std::string origin = cell(ImportField::Origin);
+    // "missing" is a word of its own here, "M" and "NA" are nothing said.
+    if (!isMissingWord(origin)) {
+        const auto read = record::originFromName(loweredAscii(trimmedCell(origin)));
+        if (!read) {
+            refuse(RejectReason::BadWord, ImportField::Origin);
+        }
+        values.origin = read.value_or(record::Origin::Observed);
+    }
+    const std::string quality = cell(ImportField::Quality);
+    if (!isMissingWord(quality)) {
+        const auto read = record::qualityFromName(loweredAscii(trimmedCell(quality)));
+        if (!read) {
+            refuse(RejectReason::BadWord, ImportField::Quality);
+        }
+        values.quality = read.value_or(record::Quality::NotJudged);
+    }
+    values.observer = std::string(trimmedCell(cell(ImportField::Observer)));
+    values.note = cell(ImportField::Note);
+    readWeather(values);
+}
+
+bool saysAnything(const record::Observation& values) {
+    return values.dry.given() || values.wet.given() || values.pressure || values.maximum || values.minimum ||
+           values.windBeaufort || values.weather;
+}
+
+tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order) {
+    const auto time = rowTime(cells_, station_, options_.zone, order);
+    record::Observation values;
+    if (time) {
+        record::placeInTime(values, station_, time->instant);
+        if (time->hour) {
+            values.hour = *time->hour;
+        }
+    }
+    // The units depend on the thermometers of the day; a row without a time is only asked whether it is
+    // empty.
+    const auto instant = time ? time->instant : record::Instant{};
+    readWords(values);
+    readInstruments(values, station_.dryThermometerAt(instant), station_.wetThermometerAt(instant));
+
+    const bool missing = values.origin == record::Origin::Missing;
+    if (!refusal_ && !missing && !saysAnything(values)) {
+        refuse(RejectReason::NothingRead,
+               cells_.contains(ImportField::Dry) ? ImportField::Dry : ImportField::Wet);
+    } else if (!time) {
+        return tl::unexpected(time.error());
+    }
+    if (refusal_) {
+        return tl::unexpected(*refusal_);
+    }
+    if (missing && !values.dry.given() && !values.wet.given()) {
+        const auto divide = values.note.find("; ");
+        values.missingReason = values.note.substr(0, divide);
+        values.note = divide == std::string::npos ? std::string{} : values.note.substr(divide + 2);
+    }
+    return values;
+}
+
+} // namespace
+
+tl::expected<record::Observation, RejectedLine> readRow(const FieldCells& cells,
+                                                        const record::StationRecord& station,
+                                                        const ImportOptions& options, DateOrder order) {
+    return RowReader{cells, station, options}.read(order);
+}
+
+tl::expected<record::Observation, RejectedLine>
+observationFromFields(const std::map<ImportField, std::string>& fields, const record::StationRecord& station,
+                      const ImportOptions& options) {
+    DateGuess guess;
+    for (const auto field : {ImportField::Time, ImportField::Date}) {
+        if (const auto found = fields.find(field); found != fields.end()) {
+            guess.look(found->second);
+        }
+    }
+    return readRow(fields, station, options, guess.order());
+}
+
+} // namespace wickbook::exchange
