@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/backup.h"
+
+#include "core/store/connection.h"
+#include "core/store/placement.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <sqlite3.h>
+
+#include <chrono>
+#include <thread>
+
+namespace wickbook::store {
+
+void copyPages(SQLite::Database& source, const std::filesystem::path& target) {
+    std::unique_ptr<SQLite::Database> copy;
+    try {
+        copy = std::make_unique<SQLite::Database>(
+            target.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, kPatienceMilliseconds);
+        sqlite3_extended_result_codes(copy->getHandle(), 1);
+        copy->exec("PRAGMA synchronous=EXTRA");
+        SQLite::Backup backup(*copy, source);
+        // All pages in one step, so that no other program's write can begin the copy again and again.
+        const auto deadline =
+            std::chrono::steady_clock::now() + std::chrono::milliseconds(kPatienceMilliseconds);
+        int result = SQLITE_OK;
+        while ((result = backup.executeStep(-1)) != SQLITE_DONE) {
+            if ((result == SQLITE_BUSY || result == SQLITE_LOCKED) &&
+                std::chrono::steady_clock::now() > deadline)
+                throw SQLite::Exception("another program holds the book", result);
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        }
+    } catch (const SQLite::Exception& exception) {
+        // The error is the new file's, not the open book's: a full disk there is not one here.
+        throw Refusal{errorFrom(exception, copy ? copy->getHandle() : nullptr, target)};
+    }
+}
+
+Result<void> Book::backupTo(const std::filesystem::path& path) const {
+    return guarded(*state_, [&]() -> Result<void> {
+        if (auto free = checkNameIsFree(path); !free)
+            return free;
+        FileBeside beside(path);
+        copyPages(state_->db(), beside.path());
+        {
+            auto copy = Book::open(beside.path(), OpenMode::ReadOnly, state_->clock);
+            if (!copy)
+                return tl::unexpected(copy.error());
+            const auto report = copy->verify();
+            if (!report)
+                return tl::unexpected(report.error());
+            if (!report->sound())
+                return tl::unexpected(state_->error(
+                    StoreErrorKind::Damaged, "the copy did not pass: " + report->problems.front().detail));
+        }
+        auto placed = beside.place();
+        // The copy stood there and was thrown away: the message is about the name that was wanted.
+        if (!placed)
+            placed.error().path = path.string();
+        return placed;
+    });
+}
+
+} // namespace wickbook::store

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/units/decimal.h"
+#include "core/units/read_temperature.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cstdint>
+#include <limits>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+/// How values become the JSON of a revision's body and come back. The text is canonical (sorted keys, no
+/// blanks), so equal values give equal bytes. Reading passes over absent and unknown keys; what is there but
+/// can't be read as it should throws MalformedBody, which the room turns into "Damaged".
+
+namespace wickbook::store {
+
+/// A stored body that can't be what this program wrote.
+struct MalformedBody : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+/// A value that could not be read back as it is: it is refused before anything is written.
+struct UnkeepableValue : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+/// UTF-8 without overlong forms, surrogates or anything past U+10FFFF (Unicode 15, table 3-7).
+bool isUtf8(std::string_view text);
+
+namespace body {
+
+using Json = nlohmann::json;
+
+/// Throws UnkeepableValue for text that isn't UTF-8.
+std::string dump(const Json& object);
+/// The object in a body; throws MalformedBody.
+Json parse(std::string_view text);
+
+/// The value under a key; nullptr where it is absent.
+const Json* find(const Json& object, const char* key);
+
+std::int64_t integer(const Json& value, const char* what,
+                     std::int64_t lowest = std::numeric_limits<std::int64_t>::min(),
+                     std::int64_t highest = std::numeric_limits<std::int64_t>::max());
+double number(const Json& value, const char* what);
+bool flag(const Json& object, const char* key);
+/// Empty where absent.
+std::string text(const Json& object, const char* key);
+std::string textValue(const Json& value, const char* what);
+const Json& array(const Json& value, std::size_t size, const char* what);
+
+Json of(const units::Decimal& value);
+units::Decimal decimal(const Json& value, const char* what);
+Json of(const units::ReadTemperature& value);
+units::ReadTemperature readTemperature(const Json& value, const char* what);
+const char* unitName(units::TemperatureUnit unit);
+units::TemperatureUnit unit(const Json& value, const char* what);
+
+[[noreturn]] void malformed(const char* what);
+
+} // namespace body
+
+} // namespace wickbook::store

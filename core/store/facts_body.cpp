@@ -1,0 +1,345 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/facts_body.h"
+
+#include "core/store/body.h"
+#include "core/store/chain.h"
+
+#include <cmath>
+#include <set>
+#include <utility>
+
+namespace wickbook::store {
+
+using body::Json;
+
+namespace {
+
+constexpr std::int64_t kInstantLimit = 100'000'000'000; // s, as in observation_body.cpp
+
+/// JSON has no word for them, and a coefficient that isn't a number must not become a missing one.
+double finite(double value) {
+    if (!std::isfinite(value))
+        throw UnkeepableValue("a number of the station's facts is not finite");
+    return value;
+}
+
+void putText(Json& object, const char* key, const std::string& text) {
+    if (!text.empty())
+        object[key] = text;
+}
+
+void putWithdrawn(Json& object, bool withdrawn) {
+    if (withdrawn)
+        object["withdrawn"] = true;
+}
+
+void putFrom(Json& object, const std::optional<record::Instant>& from) {
+    if (from)
+        object["from"] = from->time_since_epoch().count();
+}
+
+std::optional<record::Instant> from(const Json& object) {
+    const Json* value = body::find(object, "from");
+    if (value == nullptr)
+        return std::nullopt;
+    return record::Instant{
+        std::chrono::seconds{body::integer(*value, "from", -kInstantLimit, kInstantLimit)}};
+}
+
+record::Uuid uuid(const Json& object, const char* key) {
+    const Json* value = body::find(object, key);
+    if (value == nullptr)
+        return {};
+    const auto read = record::Uuid::fromText(body::textValue(*value, key));
+    if (!read)
+        body::malformed(key);
+    return *read;
+}
+
+double numberOr(const Json& object, const char* key, double absent) {
+    const Json* value = body::find(object, key);
+    return value == nullptr ? absent : body::number(*value, key);
+}
+
+std::optional<double> optionalNumber(const Json& object, const char* key) {
+    const Json* value = body::find(object, key);
+    if (value == nullptr)
+        return std::nullopt;
+    return body::number(*value, key);
+}
+
+// --- station ---
+
+Json toJson(const record::StationFacts& facts) {
+    Json object = Json::object();
+    putText(object, "name", facts.name);
+    if (facts.invented)
+        object["invented"] = true;
+    object["hour_window"] = facts.hourWindowMinutes;
+    return object;
+}
+
+void addStation(record::StationFacts& facts, const record::Uuid& subject, const Json& object) {
+    facts.id = subject;
+    facts.name = body::text(object, "name");
+    facts.invented = body::flag(object, "invented");
+    if (const Json* window = body::find(object, "hour_window"))
+        facts.hourWindowMinutes = static_cast<int>(body::integer(
+            *window, "hour_window", std::numeric_limits<int>::min(), std::numeric_limits<int>::max()));
+}
+
+// --- period ---
+
+Json toJson(const record::PeriodChange& period) {
+    Json object = Json::object();
+    putFrom(object, period.from);
+    if (period.position)
+        object["position"] =
+            Json::array({finite(period.position->latitude), finite(period.position->longitude)});
+    if (period.elevation)
+        object["elevation"] = finite(period.elevation->metres());
+    if (period.zone)
+        object["zone"] = *period.zone;
+    if (period.hours) {
+        Json hours = Json::array();
+        for (const record::HourOfDay hour : *period.hours)
+            hours.push_back(hour.count());
+        object["hours"] = std::move(hours);
+    }
+    if (period.hourRule)
+        object["hour_rule"] = record::hourRuleName(*period.hourRule);
+    if (period.exposure)
+        object["exposure"] = psychrometry::entryOf(*period.exposure).name;
+    if (period.ownCoefficient) {
+        Json own = Json::object();
+        own["water"] = finite(period.ownCoefficient->waterPerKelvin);
+        if (period.ownCoefficient->icePerKelvin)
+            own["ice"] = finite(*period.ownCoefficient->icePerKelvin);
+        if (period.ownCoefficient->relativeUncertainty)
+            own["uncertainty"] = finite(*period.ownCoefficient->relativeUncertainty);
+        object["own_coefficient"] = std::move(own);
+    }
+    if (period.surroundings)
+        object["surroundings"] = *period.surroundings;
+    putWithdrawn(object, period.withdrawn);
+    return object;
+}
+
+record::PeriodChange periodFrom(const record::Uuid& subject, const Json& object) {
+    record::PeriodChange period;
+    period.id = subject;
+    period.from = from(object);
+    if (const Json* position = body::find(object, "position")) {
+        const Json& parts = body::array(*position, 2, "position");
+        period.position =
+            record::Position{body::number(parts[0], "position"), body::number(parts[1], "position")};
+    }
+    if (const Json* elevation = body::find(object, "elevation"))
+        period.elevation = units::Elevation::fromMetres(body::number(*elevation, "elevation"));
+    if (const Json* zone = body::find(object, "zone"))
+        period.zone = body::textValue(*zone, "zone");
+    if (const Json* hours = body::find(object, "hours")) {
+        if (!hours->is_array())
+            body::malformed("hours");
+        period.hours.emplace();
+        for (const Json& hour : *hours)
+            period.hours->push_back(record::HourOfDay{body::integer(hour, "hours", 0, 24L * 60)});
+    }
+    if (const Json* rule = body::find(object, "hour_rule")) {
+        period.hourRule = record::hourRuleFromName(body::textValue(*rule, "hour_rule"));
+        if (!period.hourRule)
+            body::malformed("hour_rule");
+    }
+    if (const Json* exposure = body::find(object, "exposure")) {
+        period.exposure = psychrometry::exposureFromName(body::textValue(*exposure, "exposure"));
+        if (!period.exposure)
+            body::malformed("exposure");
+    }
+    if (const Json* own = body::find(object, "own_coefficient")) {
+        if (!own->is_object())
+            body::malformed("own_coefficient");
+        period.ownCoefficient = record::OwnCoefficient{
+            numberOr(*own, "water", 0), optionalNumber(*own, "ice"), optionalNumber(*own, "uncertainty")};
+    }
+    if (const Json* surroundings = body::find(object, "surroundings"))
+        period.surroundings = body::textValue(*surroundings, "surroundings");
+    return period;
+}
+
+// --- instruments ---
+
+Json toJson(const record::Thermometer& thermometer) {
+    Json object = Json::object();
+    putText(object, "name", thermometer.name);
+    putText(object, "liquid", thermometer.liquid);
+    object["unit"] = body::unitName(thermometer.unit);
+    object["step"] = body::of(thermometer.step);
+    object["lowest"] = body::of(thermometer.lowestMark);
+    object["highest"] = body::of(thermometer.highestMark);
+    putWithdrawn(object, thermometer.withdrawn);
+    return object;
+}
+
+record::Thermometer thermometerFrom(const record::Uuid& subject, const Json& object) {
+    record::Thermometer thermometer;
+    thermometer.id = subject;
+    thermometer.name = body::text(object, "name");
+    thermometer.liquid = body::text(object, "liquid");
+    if (const Json* unit = body::find(object, "unit"))
+        thermometer.unit = body::unit(*unit, "unit");
+    if (const Json* step = body::find(object, "step"))
+        thermometer.step = body::decimal(*step, "step");
+    if (const Json* lowest = body::find(object, "lowest"))
+        thermometer.lowestMark = body::decimal(*lowest, "lowest");
+    if (const Json* highest = body::find(object, "highest"))
+        thermometer.highestMark = body::decimal(*highest, "highest");
+    return thermometer;
+}
+
+Json toJson(const record::Fitting& fitting) {
+    Json object = Json::object();
+    putFrom(object, fitting.from);
+    object["dry"] = fitting.dry.toText();
+    object["wet"] = fitting.wet.toText();
+    putWithdrawn(object, fitting.withdrawn);
+    return object;
+}
+
+record::Fitting fittingFrom(const record::Uuid& subject, const Json& object) {
+    record::Fitting fitting;
+    fitting.id = subject;
+    fitting.from = from(object);
+    fitting.dry = uuid(object, "dry");
+    fitting.wet = uuid(object, "wet");
+    return fitting;
+}
+
+Json toJson(const record::Correction& correction) {
+    Json object = Json::object();
+    object["thermometer"] = correction.thermometer.toText();
+    putFrom(object, correction.from);
+    Json points = Json::array();
+    for (const record::CorrectionPoint& point : correction.points)
+        points.push_back(Json::array({finite(point.reading), finite(point.correction)}));
+    object["points"] = std::move(points);
+    object["uncertainty"] = finite(correction.standardUncertainty);
+    putText(object, "source", correction.source);
+    putWithdrawn(object, correction.withdrawn);
+    return object;
+}
+
+record::Correction correctionFrom(const record::Uuid& subject, const Json& object) {
+    record::Correction correction;
+    correction.id = subject;
+    correction.thermometer = uuid(object, "thermometer");
+    correction.from = from(object);
+    if (const Json* points = body::find(object, "points")) {
+        if (!points->is_array())
+            body::malformed("points");
+        for (const Json& point : *points) {
+            const Json& parts = body::array(point, 2, "points");
+            correction.points.push_back({body::number(parts[0], "points"), body::number(parts[1], "points")});
+        }
+    }
+    correction.standardUncertainty = numberOr(object, "uncertainty", 0);
+    correction.source = body::text(object, "source");
+    return correction;
+}
+
+// --- limit: its identity follows from its name ---
+
+Json limitToJson(const std::string& name, double value) {
+    Json object = Json::object();
+    object["name"] = name;
+    object["value"] = finite(value);
+    return object;
+}
+
+/// What would not read back the same must not be written: reading it now finds out.
+void checkReadsBack(const std::vector<FactRow>& rows, record::StationFacts facts) {
+    const auto withdrawn = [](const auto& fact) { return fact.withdrawn; };
+    std::erase_if(facts.periods, withdrawn);
+    std::erase_if(facts.thermometers, withdrawn);
+    std::erase_if(facts.fittings, withdrawn);
+    std::erase_if(facts.corrections, withdrawn);
+    record::StationFacts readBack;
+    try {
+        for (const FactRow& row : rows)
+            addFact(readBack, row);
+    } catch (const MalformedBody& error) {
+        throw UnkeepableValue(error.what());
+    }
+    if (!(readBack == facts))
+        throw UnkeepableValue("a fact of the station would not read back as it was given");
+}
+
+} // namespace
+
+std::vector<FactRow> factRows(const record::StationFacts& facts) {
+    std::vector<FactRow> rows;
+    std::set<std::pair<std::string, record::Uuid>> seen;
+    const auto add = [&](std::string_view kind, const record::Uuid& subject, const Json& object) {
+        if (!seen.emplace(kind, subject).second)
+            throw UnkeepableValue("two facts of the kind \"" + std::string{kind} +
+                                  "\" have the same identity");
+        rows.push_back({std::string{kind}, subject, body::dump(object)});
+    };
+    add(kind::kStation, facts.id, toJson(facts));
+    for (const auto& period : facts.periods)
+        add(kind::kPeriod, period.id, toJson(period));
+    for (const auto& thermometer : facts.thermometers)
+        add(kind::kThermometer, thermometer.id, toJson(thermometer));
+    for (const auto& fitting : facts.fittings)
+        add(kind::kFitting, fitting.id, toJson(fitting));
+    for (const auto& correction : facts.corrections)
+        add(kind::kCorrection, correction.id, toJson(correction));
+    for (const auto& [name, value] : facts.limits)
+        add(kind::kLimit, uuidFromText("limit:" + name), limitToJson(name, value));
+    checkReadsBack(rows, facts);
+    return rows;
+}
+
+std::string withdrawnBody(std::string_view text) {
+    Json object = body::parse(text);
+    object["withdrawn"] = true;
+    return body::dump(object);
+}
+
+bool isWithdrawn(std::string_view text) {
+    return body::flag(body::parse(text), "withdrawn");
+}
+
+bool isFactKind(std::string_view name) {
+    return name == kind::kStation || name == kind::kPeriod || name == kind::kThermometer ||
+           name == kind::kFitting || name == kind::kCorrection || name == kind::kLimit;
+}
+
+void addFact(record::StationFacts& facts, const FactRow& row) {
+    if (!isFactKind(row.kind))
+        return;
+    const Json object = body::parse(row.body);
+    const bool withdrawn = body::flag(object, "withdrawn");
+    // Every kind is read even where it is withdrawn, so that verify sees what can't be.
+    if (row.kind == kind::kStation) {
+        addStation(facts, row.subject, object);
+    } else if (row.kind == kind::kPeriod) {
+        if (auto period = periodFrom(row.subject, object); !withdrawn)
+            facts.periods.push_back(std::move(period));
+    } else if (row.kind == kind::kThermometer) {
+        if (auto thermometer = thermometerFrom(row.subject, object); !withdrawn)
+            facts.thermometers.push_back(std::move(thermometer));
+    } else if (row.kind == kind::kFitting) {
+        if (auto fitting = fittingFrom(row.subject, object); !withdrawn)
+            facts.fittings.push_back(std::move(fitting));
+    } else if (row.kind == kind::kCorrection) {
+        if (auto correction = correctionFrom(row.subject, object); !withdrawn)
+            facts.corrections.push_back(std::move(correction));
+    } else if (row.kind == kind::kLimit) {
+        const double value = numberOr(object, "value", 0);
+        std::string name = body::text(object, "name");
+        if (!withdrawn)
+            facts.limits[std::move(name)] = value;
+    }
+}
+
+} // namespace wickbook::store

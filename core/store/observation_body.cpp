@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/observation_body.h"
+
+#include "core/store/body.h"
+
+#include <optional>
+
+namespace wickbook::store {
+
+using body::Json;
+using record::Observation;
+
+namespace {
+
+// Wide enough for any register and narrow enough that sums of them never overflow.
+constexpr std::int64_t kInstantLimit = 100'000'000'000; // s: the years −1199 … 5138
+constexpr std::int64_t kDayLimit = 1'000'000;           // days: the years −768 … 4707
+constexpr std::int64_t kOffsetLimit = 48 * 3600;        // s
+constexpr std::int64_t kLastMinute = 24 * 60;
+
+void putText(Json& object, const char* key, const std::string& text) {
+    if (!text.empty())
+        object[key] = text;
+}
+
+void putFlag(Json& object, const char* key, bool value) {
+    if (value)
+        object[key] = true;
+}
+
+void putTemperature(Json& object, const char* key, const std::optional<units::ReadTemperature>& value) {
+    if (value)
+        object[key] = body::of(*value);
+}
+
+std::optional<units::ReadTemperature> temperature(const Json& object, const char* key) {
+    const Json* value = body::find(object, key);
+    if (value == nullptr)
+        return std::nullopt;
+    return body::readTemperature(*value, key);
+}
+
+/// A word from one of record's tables; the default where it is absent.
+template <typename T, typename FromName>
+T word(const Json& object, const char* key, T absent, FromName fromName) {
+    const Json* value = body::find(object, key);
+    if (value == nullptr)
+        return absent;
+    const std::optional<T> found = fromName(body::textValue(*value, key));
+    if (!found)
+        body::malformed(key);
+    return *found;
+}
+
+std::optional<record::WickCare> wickCareFromName(const std::string& name) {
+    if (name == "wetted")
+        return record::WickCare::Wetted;
+    if (name == "changed")
+        return record::WickCare::Changed;
+    return std::nullopt;
+}
+
+Json toJson(const Observation& o) {
+    Json object = Json::object();
+    if (o.hour)
+        object["hour"] = Json::array({o.hour->date.time_since_epoch().count(), o.hour->hour.count()});
+    object["instant"] = o.instant.time_since_epoch().count();
+    putText(object, "zone", o.zone);
+    object["offset"] = o.offset.count();
+    putTemperature(object, "dry", o.dry.value);
+    putFlag(object, "dry_below_scale", o.dry.belowScale);
+    putTemperature(object, "wet", o.wet.value);
+    putFlag(object, "wet_below_scale", o.wet.belowScale);
+    if (o.wick != record::WickState::NotGiven)
+        object["wick"] = record::wickName(o.wick);
+    if (o.wickCare != record::WickCare::None)
+        object["wick_care"] = o.wickCare == record::WickCare::Wetted ? "wetted" : "changed";
+    if (o.pressure)
+        object["pressure"] = body::of(*o.pressure);
+    if (o.weather)
+        object["weather"] = o.weather->toText();
+    if (o.windBeaufort)
+        object["wind"] = *o.windBeaufort;
+    putTemperature(object, "maximum", o.maximum);
+    putTemperature(object, "minimum", o.minimum);
+    if (!o.repeats.empty()) {
+        Json repeats = Json::array();
+        for (const record::Repeat& repeat : o.repeats) {
+            Json one = Json::object();
+            putTemperature(one, "wet", repeat.wet);
+            putTemperature(one, "dry", repeat.dry);
+            repeats.push_back(std::move(one));
+        }
+        object["repeats"] = std::move(repeats);
+    }
+    putText(object, "note", o.note);
+    putText(object, "observer", o.observer);
+    object["origin"] = record::originName(o.origin);
+    if (o.quality != record::Quality::NotJudged)
+        object["quality"] = record::qualityName(o.quality);
+    putText(object, "missing_reason", o.missingReason);
+    putFlag(object, "withdrawn", o.withdrawn);
+    return object;
+}
+
+} // namespace
+
+std::string observationBody(const Observation& observation) {
+    std::string text = body::dump(toJson(observation));
+    try {
+        if (observationFromBody(text) == observation)
+            return text;
+    } catch (const MalformedBody& error) {
+        throw UnkeepableValue(error.what());
+    }
+    throw UnkeepableValue("a value would not read back as it was given");
+}
+
+Observation observationFromBody(std::string_view text) {
+    const Json object = body::parse(text);
+    Observation o;
+    if (const Json* hour = body::find(object, "hour")) {
+        const Json& parts = body::array(*hour, 2, "hour");
+        const auto day = static_cast<int>(body::integer(parts[0], "hour", -kDayLimit, kDayLimit));
+        const auto minute = static_cast<int>(body::integer(parts[1], "hour", 0, kLastMinute));
+        o.hour = record::ObservingHour{record::StationDate{date::days{day}}, record::HourOfDay{minute}};
+    }
+    if (const Json* instant = body::find(object, "instant"))
+        o.instant = record::Instant{
+            std::chrono::seconds{body::integer(*instant, "instant", -kInstantLimit, kInstantLimit)}};
+    o.zone = body::text(object, "zone");
+    if (const Json* offset = body::find(object, "offset"))
+        o.offset = std::chrono::seconds{body::integer(*offset, "offset", -kOffsetLimit, kOffsetLimit)};
+    o.dry = {temperature(object, "dry"), body::flag(object, "dry_below_scale")};
+    o.wet = {temperature(object, "wet"), body::flag(object, "wet_below_scale")};
+    o.wick = word(object, "wick", record::WickState::NotGiven, record::wickFromName);
+    o.wickCare = word(object, "wick_care", record::WickCare::None, wickCareFromName);
+    if (const Json* pressure = body::find(object, "pressure"))
+        o.pressure = body::decimal(*pressure, "pressure");
+    if (const Json* weather = body::find(object, "weather")) {
+        o.weather = record::WeatherSet::fromText(body::textValue(*weather, "weather"));
+        if (!o.weather)
+            body::malformed("weather");
+    }
+    if (const Json* wind = body::find(object, "wind"))
+        o.windBeaufort = static_cast<int>(
+            body::integer(*wind, "wind", std::numeric_limits<int>::min(), std::numeric_limits<int>::max()));
+    o.maximum = temperature(object, "maximum");
+    o.minimum = temperature(object, "minimum");
+    if (const Json* repeats = body::find(object, "repeats")) {
+        if (!repeats->is_array())
+            body::malformed("repeats");
+        for (const Json& one : *repeats) {
+            if (!one.is_object())
+                body::malformed("repeats");
+            o.repeats.push_back({temperature(one, "wet"), temperature(one, "dry")});
+        }
+    }
+    o.note = body::text(object, "note");
+    o.observer = body::text(object, "observer");
+    o.origin = word(object, "origin", record::Origin::Observed, record::originFromName);
+    o.quality = word(object, "quality", record::Quality::NotJudged, record::qualityFromName);
+    o.missingReason = body::text(object, "missing_reason");
+    o.withdrawn = body::flag(object, "withdrawn");
+    return o;
+}
+
+} // namespace wickbook::store

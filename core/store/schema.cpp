@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/schema.h"
+
+#include "core/store/backup.h"
+#include "core/store/connection.h"
+#include "core/store/placement.h"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <utility>
+
+namespace wickbook::store {
+
+namespace {
+
+using SchemaObjects = std::map<std::pair<std::string, std::string>, std::string>;
+
+SchemaObjects schemaObjects(SQLite::Database& database) {
+    SchemaObjects objects;
+    SQLite::Statement query(database, "SELECT type, name, tbl_name || char(10) || coalesce(sql, '') "
+                                      "FROM sqlite_schema WHERE name NOT LIKE 'sqlite_stat%'");
+    while (query.executeStep())
+        objects[{query.getColumn(0).getString(), query.getColumn(1).getString()}] =
+            query.getColumn(2).getString();
+    return objects;
+}
+
+int userVersion(SQLite::Database& database) {
+    return database.execAndGet("PRAGMA user_version").getInt();
+}
+
+std::string compactTime(record::Instant instant) {
+    return date::format("%Y%m%dT%H%M%SZ", instant);
+}
+
+} // namespace
+
+int currentSchema() {
+    return migrations().back().number;
+}
+
+void migrate(SQLite::Database& database, const std::filesystem::path& path,
+             std::span<const Migration> steps) {
+    for (const Migration& step : steps) {
+        WriteGuard guard(database);
+        // Asked under the lock: another program may have done it meanwhile.
+        if (userVersion(database) >= step.number)
+            continue;
+        database.exec(std::string{step.sql}.c_str());
+        database.exec(fmt::format("PRAGMA user_version={}", step.number).c_str());
+        const std::string answer = database.execAndGet("PRAGMA quick_check(1)").getString();
+        if (answer != "ok")
+            throw Refusal{{StoreErrorKind::Damaged, path.string(),
+                           fmt::format("after the change to schema {}: {}", step.number, answer)}};
+        guard.commit();
+    }
+}
+
+std::filesystem::path copyAndMigrate(SQLite::Database& database, const std::filesystem::path& path,
+                                     std::span<const Migration> steps, record::Instant now) {
+    const std::filesystem::path copy =
+        path.parent_path() / fmt::format("{} before schema {}, {}{}", path.stem().string(),
+                                         steps.back().number, compactTime(now), path.extension().string());
+    if (auto free = checkNameIsFree(copy); !free)
+        throw Refusal{free.error()};
+    FileBeside beside(copy);
+    copyPages(database, beside.path());
+    {
+        SQLite::Database copied(beside.path().string(), SQLite::OPEN_READONLY, kPatienceMilliseconds);
+        if (const auto problems = pageProblems(copied); !problems.empty())
+            throw Refusal{{StoreErrorKind::Damaged, path.string(), problems.front()}};
+    }
+    if (auto placed = beside.place(); !placed)
+        throw Refusal{placed.error()};
+    migrate(database, path, steps);
+    return copy;
+}
+
+std::vector<std::string> schemaDifferences(SQLite::Database& database, std::span<const Migration> steps) {
+    SQLite::Database model(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    for (const Migration& step : steps)
+        model.exec(std::string{step.sql}.c_str());
+    const SchemaObjects expected = schemaObjects(model);
+    const SchemaObjects found = schemaObjects(database);
+    std::vector<std::string> differences;
+    for (const auto& [key, sql] : expected) {
+        const auto it = found.find(key);
+        if (it == found.end())
+            differences.push_back(fmt::format("the {} \"{}\" is missing", key.first, key.second));
+        else if (it->second != sql)
+            differences.push_back(fmt::format("the {} \"{}\" is not as it should be", key.first, key.second));
+    }
+    for (const auto& [key, sql] : found) {
+        if (!expected.contains(key))
+            differences.push_back(fmt::format("the {} \"{}\" does not belong there", key.first, key.second));
+    }
+    return differences;
+}
+
+std::vector<std::string> pageProblems(SQLite::Database& database) {
+    std::vector<std::string> problems;
+    SQLite::Statement query(database, "PRAGMA integrity_check(100)");
+    while (query.executeStep()) {
+        std::string line = query.getColumn(0).getString();
+        if (line != "ok")
+            problems.push_back(std::move(line));
+    }
+    return problems;
+}
+
+} // namespace wickbook::store

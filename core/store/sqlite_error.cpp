@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/sqlite_error.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <system_error>
+
+namespace wickbook::store {
+
+namespace {
+
+struct CodeName {
+    int code;
+    const char* name;
+};
+
+#define WICKBOOK_CODE(name)                                                                                  \
+    CodeName {                                                                                               \
+        name, #name                                                                                          \
+    }
+constexpr auto kCodeNames = std::to_array<CodeName>({
+    WICKBOOK_CODE(SQLITE_ERROR),
+    WICKBOOK_CODE(SQLITE_INTERNAL),
+    WICKBOOK_CODE(SQLITE_PERM),
+    WICKBOOK_CODE(SQLITE_ABORT),
+    WICKBOOK_CODE(SQLITE_BUSY),
+    WICKBOOK_CODE(SQLITE_BUSY_RECOVERY),
+    WICKBOOK_CODE(SQLITE_BUSY_SNAPSHOT),
+    WICKBOOK_CODE(SQLITE_BUSY_TIMEOUT),
+    WICKBOOK_CODE(SQLITE_LOCKED),
+    WICKBOOK_CODE(SQLITE_NOMEM),
+    WICKBOOK_CODE(SQLITE_READONLY),
+    WICKBOOK_CODE(SQLITE_READONLY_CANTLOCK),
+    WICKBOOK_CODE(SQLITE_READONLY_ROLLBACK),
+    WICKBOOK_CODE(SQLITE_READONLY_DBMOVED),
+    WICKBOOK_CODE(SQLITE_READONLY_DIRECTORY),
+    WICKBOOK_CODE(SQLITE_INTERRUPT),
+    WICKBOOK_CODE(SQLITE_IOERR),
+    WICKBOOK_CODE(SQLITE_IOERR_READ),
+    WICKBOOK_CODE(SQLITE_IOERR_SHORT_READ),
+    WICKBOOK_CODE(SQLITE_IOERR_WRITE),
+    WICKBOOK_CODE(SQLITE_IOERR_FSYNC),
+    WICKBOOK_CODE(SQLITE_IOERR_DIR_FSYNC),
+    WICKBOOK_CODE(SQLITE_IOERR_TRUNCATE),
+    WICKBOOK_CODE(SQLITE_IOERR_FSTAT),
+    WICKBOOK_CODE(SQLITE_IOERR_UNLOCK),
+    WICKBOOK_CODE(SQLITE_IOERR_RDLOCK),
+    WICKBOOK_CODE(SQLITE_IOERR_DELETE),
+    WICKBOOK_CODE(SQLITE_IOERR_NOMEM),
+    WICKBOOK_CODE(SQLITE_IOERR_ACCESS),
+    WICKBOOK_CODE(SQLITE_IOERR_CHECKRESERVEDLOCK),
+    WICKBOOK_CODE(SQLITE_IOERR_LOCK),
+    WICKBOOK_CODE(SQLITE_IOERR_CLOSE),
+    WICKBOOK_CODE(SQLITE_IOERR_DIR_CLOSE),
+    WICKBOOK_CODE(SQLITE_IOERR_SEEK),
+    WICKBOOK_CODE(SQLITE_IOERR_DELETE_NOENT),
+    WICKBOOK_CODE(SQLITE_IOERR_GETTEMPPATH),
+    WICKBOOK_CODE(SQLITE_IOERR_DATA),
+    WICKBOOK_CODE(SQLITE_IOERR_CORRUPTFS),
+    WICKBOOK_CODE(SQLITE_CORRUPT),
+    WICKBOOK_CODE(SQLITE_CORRUPT_SEQUENCE),
+    WICKBOOK_CODE(SQLITE_CORRUPT_INDEX),
+    WICKBOOK_CODE(SQLITE_NOTFOUND),
+    WICKBOOK_CODE(SQLITE_FULL),
+    WICKBOOK_CODE(SQLITE_CANTOPEN),
+    WICKBOOK_CODE(SQLITE_CANTOPEN_ISDIR),
+    WICKBOOK_CODE(SQLITE_CANTOPEN_FULLPATH),
+    WICKBOOK_CODE(SQLITE_CANTOPEN_SYMLINK),
+    WICKBOOK_CODE(SQLITE_PROTOCOL),
+    WICKBOOK_CODE(SQLITE_SCHEMA),
+    WICKBOOK_CODE(SQLITE_TOOBIG),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_CHECK),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_FOREIGNKEY),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_NOTNULL),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_PRIMARYKEY),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_TRIGGER),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_UNIQUE),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_ROWID),
+    WICKBOOK_CODE(SQLITE_CONSTRAINT_DATATYPE),
+    WICKBOOK_CODE(SQLITE_MISMATCH),
+    WICKBOOK_CODE(SQLITE_MISUSE),
+    WICKBOOK_CODE(SQLITE_NOLFS),
+    WICKBOOK_CODE(SQLITE_AUTH),
+    WICKBOOK_CODE(SQLITE_NOTADB),
+});
+#undef WICKBOOK_CODE
+
+bool isNoSpace(int errorNumber) {
+    return errorNumber == ENOSPC || errorNumber == EDQUOT;
+}
+
+bool isReadOnly(int errorNumber) {
+    return errorNumber == EACCES || errorNumber == EPERM || errorNumber == EROFS;
+}
+
+StoreErrorKind kindOf(int code, int errorNumber) {
+    switch (code & 0xFF) {
+    case SQLITE_FULL:
+        return StoreErrorKind::DiskFull;
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return StoreErrorKind::Busy;
+    case SQLITE_IOERR:
+        // A failed sync can be how a full disk shows; for the person it is one thing.
+        return isNoSpace(errorNumber) ? StoreErrorKind::DiskFull : StoreErrorKind::InputOutput;
+    case SQLITE_READONLY:
+        return code == SQLITE_READONLY_DBMOVED ? StoreErrorKind::NoSuchFile : StoreErrorKind::ReadOnly;
+    case SQLITE_CORRUPT:
+        return StoreErrorKind::Damaged;
+    case SQLITE_NOTADB:
+        return StoreErrorKind::NotABook;
+    case SQLITE_CANTOPEN:
+        if (isNoSpace(errorNumber))
+            return StoreErrorKind::DiskFull;
+        return isReadOnly(errorNumber) ? StoreErrorKind::ReadOnly : StoreErrorKind::CannotOpen;
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+        return StoreErrorKind::CannotOpen;
+    default:
+        return StoreErrorKind::Internal;
+    }
+}
+
+} // namespace
+
+std::string extendedCodeName(int code) {
+    const auto* const found = std::ranges::find(kCodeNames, code, &CodeName::code);
+    const std::string number = std::to_string(code);
+    return found == kCodeNames.end() ? number : std::string{found->name} + " (" + number + ")";
+}
+
+StoreError errorFrom(const SQLite::Exception& exception, sqlite3* handle, const std::filesystem::path& path) {
+    const int code =
+        exception.getExtendedErrorCode() > 0 ? exception.getExtendedErrorCode() : exception.getErrorCode();
+    const int primary = code & 0xFF;
+    // Kept by SQLite only for these two; for any other code it would be an old one.
+    const int errorNumber = handle != nullptr && (primary == SQLITE_IOERR || primary == SQLITE_CANTOPEN)
+                                ? sqlite3_system_errno(handle)
+                                : 0;
+    std::string detail = extendedCodeName(code) + ": " + exception.what();
+    if (errorNumber != 0)
+        detail += " [" + std::generic_category().message(errorNumber) + "]";
+    if (code == SQLITE_READONLY_DBMOVED)
+        detail += " (the file was moved or deleted while it was open)";
+    return {kindOf(code, errorNumber), path.string(), detail};
+}
+
+StoreError errorFromSystem(int errorNumber, const std::filesystem::path& path, const std::string& doing) {
+    StoreErrorKind kind = StoreErrorKind::InputOutput;
+    if (isNoSpace(errorNumber))
+        kind = StoreErrorKind::DiskFull;
+    else if (errorNumber == EEXIST)
+        kind = StoreErrorKind::AlreadyThere;
+    else if (isReadOnly(errorNumber))
+        kind = StoreErrorKind::ReadOnly;
+    else if (errorNumber != EIO)
+        kind = StoreErrorKind::CannotOpen;
+    return {kind, path.string(), doing + ": " + std::generic_category().message(errorNumber)};
+}
+
+} // namespace wickbook::store
