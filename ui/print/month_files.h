@@ -3,11 +3,10 @@
 
 #include "core/report/month_report.h"
 
-#include <tl/expected.hpp>
-
 #include <QLocale>
 #include <QString>
 #include <QStringList>
+#include <tl/expected.hpp>
 
 /// The monthly return as files, the same from the window and the command line.
 
@@ -27,8 +26,9 @@ struct MonthFilesRequest {
     QLocale locale = QLocale::c();
 };
 
-/// Writes month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg and paragraph.txt, each
-/// beside its name, synced and renamed. Needs a QGuiApplication/QApplication (offscreen will do). The paths written.
+/// Writes month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg and
+/// paragraph.txt, each beside its name, synced and renamed. Needs a QGuiApplication/QApplication (offscreen
+/// will do). The paths written.
 tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& report,
                                                      const MonthFilesRequest& request);
 

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/chart_drawing.h"
+#include "ui/text/number_words.h"
+#include "ui/text/time_words.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace wickbook::ui {
+
+namespace {
+
+constexpr double kRadius = 3.0;
+constexpr double kSmallRadius = 2.0;
+
+QString words(const char* text) {
+    return QCoreApplication::translate("charts", text);
+}
+
+} // namespace
+
+HumidityChart::Marks::Marks(HumidityChart& chart) : QGraphicsItem(&chart), chart_(chart) {}
+
+QRectF HumidityChart::Marks::boundingRect() const {
+    return QRectF{QPointF{0, 0}, chart_.size()};
+}
+
+void HumidityChart::Marks::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    if (chart_.to_ <= chart_.from_) {
+        return;
+    }
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setFont(chart_.look_.font);
+    paintPoints(*painter);
+    paintCaret(*painter);
+    paintWords(*painter);
+    painter->restore();
+}
+
+void HumidityChart::Marks::paintWords(QPainter& painter) const {
+    const Tokens& tokens = chart_.look_.tokens;
+    const QFontMetricsF metrics(chart_.look_.font);
+    const double line = metrics.height();
+    QFont bold = chart_.look_.font;
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(tokens.ink);
+    const QPointF head{chart_.plot_.left(), 2};
+    painter.drawText(QPointF{head.x(), head.y() + metrics.ascent()}, chart_.title());
+    painter.setFont(chart_.look_.font);
+    if (chart_.keyBelow_) {
+        key(&painter, {chart_.plot_.left(), head.y() + line + 4});
+    } else {
+        const double width = key(nullptr, {});
+        key(&painter, {chart_.plot_.right() - width, head.y()});
+    }
+
+    painter.setPen(tokens.soft);
+    const ValueScale& scale = chart_.scale_;
+    for (double value = scale.low; value <= scale.high + scale.step * 1e-6; value += scale.step) {
+        const QString text = numberWords(chart_.locale_, value, scale.decimals);
+        painter.drawText(QPointF{chart_.plot_.left() - 6 - metrics.horizontalAdvance(text),
+                                 chart_.yOf(value) + metrics.capHeight() / 2},
+                         text);
+    }
+    double free = chart_.plot_.left() - 30;
+    for (const TimeTick& tick : chart_.ticks_) {
+        const double width = metrics.horizontalAdvance(tick.label);
+        const double left = std::min(chart_.xOf(tick.instant) - width / 2, chart_.size().width() - width);
+        if (left < free) {
+            continue;
+        }
+        painter.drawText(QPointF{left, chart_.plot_.bottom() + 6 + metrics.ascent()}, tick.label);
+        free = left + width + 8;
+    }
+}
+
+double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
+    const Tokens& tokens = chart_.look_.tokens;
+    const QFontMetricsF metrics(chart_.look_.font);
+    const double middle = topLeft.y() + metrics.height() / 2;
+    double x = topLeft.x();
+    const auto entry = [&](double sample, const QString& text, const auto& draw) {
+        if (painter != nullptr) {
+            draw(QPointF{x, middle});
+            painter->setPen(tokens.soft);
+            painter->setBrush(Qt::NoBrush);
+            painter->drawText(QPointF{x + sample + 5, topLeft.y() + metrics.ascent()}, text);
+        }
+        x += sample + 5 + metrics.horizontalAdvance(text) + 16;
+    };
+    bool doubtful = false;
+    bool erroneous = false;
+    const auto seen = [&](const ChartPoint& point) {
+        doubtful = doubtful || point.mark == PointMark::Doubtful;
+        erroneous = erroneous || point.mark == PointMark::Erroneous;
+    };
+    for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
+        const HourLine& hour = chart_.points_->hours[i];
+        std::for_each(hour.aside.begin(), hour.aside.end(), seen);
+        entry(28, hourWords(hour.hour), [&](QPointF at) {
+            QPen pen(lineColour(tokens, i), 1.5);
+            if (const auto dash = lineDash(i); !dash.isEmpty()) {
+                pen.setDashPattern(dash);
+            }
+            painter->setPen(pen);
+            painter->drawLine(at, at + QPointF{28, 0});
+            drawKept(*painter, shapeOf(i), at + QPointF{14, 0}, kRadius, lineColour(tokens, i));
+        });
+    }
+    std::for_each(chart_.points_->extras.begin(), chart_.points_->extras.end(), seen);
+    if (!chart_.points_->extras.empty()) {
+        entry(8, words("extra"), [&](QPointF at) {
+            drawKept(*painter, PointShape::Extra, at + QPointF{4, 0}, kRadius, tokens.soft);
+        });
+    }
+    if (doubtful) {
+        entry(8, words("doubtful"), [&](QPointF at) {
+            drawHollow(*painter, PointShape::Circle, at + QPointF{4, 0}, kRadius, tokens.query, tokens.sheet);
+        });
+    }
+    if (erroneous) {
+        entry(8, words("erroneous"), [&](QPointF at) {
+            drawCross(*painter, at + QPointF{4, 0}, kRadius, tokens.wrong);
+        });
+    }
+    if (!chart_.average_.spans.empty()) {
+        //: the station's own mean range; %1 is how many years
+        entry(12, words("station average, %1 years").arg(chart_.average_.years), [&](QPointF at) {
+            QColor fill = tokens.accent;
+            fill.setAlphaF(0.2F);
+            painter->fillRect(QRectF{at.x(), at.y() - 5, 12, 10}, fill);
+        });
+    }
+    return std::max(0.0, x - topLeft.x() - 16);
+}
+
+void HumidityChart::Marks::paintPoints(QPainter& painter) const {
+    const Tokens& tokens = chart_.look_.tokens;
+    const auto visible = [&](const ChartPoint& point) {
+        return point.value(chart_.quantity_) && point.instant >= chart_.from_ && point.instant <= chart_.to_;
+    };
+    // At half-dense the marks would run into each other: smaller ones then.
+    const double days = static_cast<double>((chart_.to_ - chart_.from_).count()) / 86400.0;
+    const double radius = chart_.plot_.width() / days < 8 ? kSmallRadius : kRadius;
+    for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
+        const HourLine& hour = chart_.points_->hours[i];
+        if (!chart_.dense_) {
+            for (const auto& run : hour.runs) {
+                for (const ChartPoint& point : run) {
+                    if (visible(point)) {
+                        drawKept(painter, shapeOf(i), chart_.placeOf(point), radius, lineColour(tokens, i));
+                    }
+                }
+            }
+        }
+        for (const ChartPoint& point : hour.aside) {
+            if (!visible(point)) {
+                continue;
+            }
+            if (point.mark == PointMark::Erroneous) {
+                drawCross(painter, chart_.placeOf(point), radius, tokens.wrong);
+            } else {
+                drawHollow(painter, shapeOf(i), chart_.placeOf(point), radius, tokens.query, tokens.sheet);
+            }
+        }
+    }
+    for (const ChartPoint& point : chart_.points_->extras) {
+        if (!visible(point)) {
+            continue;
+        }
+        if (point.mark == PointMark::Kept) {
+            drawKept(painter, PointShape::Extra, chart_.placeOf(point), radius, tokens.soft);
+        } else if (point.mark == PointMark::Doubtful) {
+            drawHollow(painter, PointShape::Extra, chart_.placeOf(point), radius, tokens.query, tokens.sheet);
+        } else {
+            drawCross(painter, chart_.placeOf(point), radius, tokens.wrong);
+        }
+    }
+}
+
+void HumidityChart::Marks::paintCaret(QPainter& painter) const {
+    if (!chart_.caret_ || *chart_.caret_ < chart_.from_ || *chart_.caret_ > chart_.to_) {
+        return;
+    }
+    const double x = chart_.xOf(*chart_.caret_);
+    painter.setPen(QPen(chart_.look_.tokens.accent, 1.5));
+    painter.drawLine(QPointF{x, chart_.plot_.top()}, QPointF{x, chart_.plot_.bottom()});
+    for (const ChartPoint* point : chart_.points_->inTimeOrder()) {
+        if (point->instant == *chart_.caret_ && point->value(chart_.quantity_)) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(chart_.look_.tokens.accent, 2));
+            painter.drawEllipse(chart_.placeOf(*point), kRadius * 2.2, kRadius * 2.2);
+        }
+    }
+}
+
+} // namespace wickbook::ui

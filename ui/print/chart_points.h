@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/check_series.h"
+#include "core/record/observing_hours.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// What a chart of humidity over time is made of, before any drawing: one line per observing hour, cut into
+/// runs. A run ends where an expected hour has no reading that counts, and where the station moved or the
+/// exposure changed: a gap is left open, never joined. The same for the screen, the paper and the newsletter.
+/// Values are copied out, so the points outlive the readings.
+
+namespace wickbook::ui {
+
+enum class Quantity { Humidity, DewPoint };
+
+/// How a reading stands on the chart.
+enum class PointMark {
+    Kept,     ///< counts: on the line
+    Doubtful, ///< left out by the checks or by judgement: hollow, off the line
+    Erroneous ///< judged or marked erroneous: a cross, off the line
+};
+
+struct ChartPoint {
+    record::ObservingHour hour; ///< for an extra reading its filed date and clock time
+    record::Instant instant{};
+    PointMark mark = PointMark::Kept;
+    std::optional<double> humidity;                        ///< %
+    std::optional<double> humidityU95;                     ///< half-width, k = 2
+    std::optional<double> lowestHumidity, highestHumidity; ///< ends of the band, within 0…100
+    std::optional<double> dewPoint;                        ///< °C
+    std::optional<double> dewPointU95;                     ///< K
+    std::optional<double> dry, wet;                        ///< °C, corrected
+
+    [[nodiscard]] std::optional<double> value(Quantity quantity) const {
+        return quantity == Quantity::Humidity ? humidity : dewPoint;
+    }
+};
+
+/// The readings of one observing hour.
+struct HourLine {
+    record::HourOfDay hour{};
+    std::vector<std::vector<ChartPoint>> runs; ///< kept points, time order; never empty runs
+    std::vector<ChartPoint> aside;             ///< doubtful and erroneous ones, time order
+};
+
+/// A moment that the eye should know of.
+struct ChartEvent {
+    enum class Kind { WickChanged, InstrumentsChanged, StationChanged };
+    record::Instant instant{};
+    Kind kind = Kind::WickChanged;
+};
+
+struct ChartPoints {
+    record::StationDate from;
+    record::StationDate to;
+    std::vector<HourLine> hours;    ///< by hour of day
+    std::vector<ChartPoint> extras; ///< outside the observing hours
+    std::vector<ChartEvent> events;
+
+    [[nodiscard]] bool empty() const;
+    /// Every point with a humidity, in time order.
+    [[nodiscard]] std::vector<const ChartPoint*> inTimeOrder() const;
+};
+
+/// readings: filed under [from, to], derived and judged, in time order.
+ChartPoints chartPoints(std::span<const checks::CheckedReading> readings,
+                        const record::StationRecord& station, record::StationDate from,
+                        record::StationDate to);
+
+} // namespace wickbook::ui

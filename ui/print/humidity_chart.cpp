@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/humidity_chart.h"
+
+#include "ui/print/chart_drawing.h"
+#include "ui/text/number_words.h"
+#include "ui/text/time_words.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QGraphicsLayout>
+#include <QLineSeries>
+#include <QValueAxis>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace wickbook::ui {
+
+namespace {
+
+/// Closer than this, pixels, two readings of one hour can't be told apart.
+constexpr double kDensePixels = 1.6;
+
+double seconds(record::Instant instant) {
+    return static_cast<double>(instant.time_since_epoch().count());
+}
+
+} // namespace
+
+HumidityChart::HumidityChart(Quantity quantity, const record::StationRecord& station, ChartLook look,
+                             QLocale locale, units::TemperatureUnit unit)
+    : quantity_(quantity)
+    , station_(station)
+    , look_(std::move(look))
+    , locale_(std::move(locale))
+    , unit_(unit)
+    , points_(std::make_shared<ChartPoints>())
+    , timeAxis_(new QValueAxis(this))
+    , valueAxis_(new QValueAxis(this)) {
+    legend()->hide();
+    setBackgroundVisible(false);
+    setPlotAreaBackgroundVisible(false);
+    layout()->setContentsMargins(0, 0, 0, 0);
+    setMargins({0, 0, 0, 0});
+    setBackgroundRoundness(0);
+    for (auto* axis : {timeAxis_, valueAxis_}) {
+        axis->setVisible(false); // words and rules are the ground's and the marks'
+    }
+    addAxis(timeAxis_, Qt::AlignBottom);
+    addAxis(valueAxis_, Qt::AlignLeft);
+    ground_ = new Ground(*this);
+    marks_ = new Marks(*this);
+    ground_->setZValue(-0.5);
+    marks_->setZValue(1000);
+}
+
+HumidityChart::~HumidityChart() = default;
+
+double HumidityChart::shown(double value) const {
+    return quantity_ == Quantity::DewPoint && unit_ == units::TemperatureUnit::Fahrenheit
+               ? units::Temperature::fromCelsius(value).fahrenheit()
+               : value;
+}
+
+double HumidityChart::xOf(record::Instant instant) const {
+    const double span = std::max(1.0, seconds(to_) - seconds(from_));
+    return plot_.left() + plot_.width() * (seconds(instant) - seconds(from_)) / span;
+}
+
+double HumidityChart::yOf(double value) const {
+    return plot_.bottom() - plot_.height() * (value - scale_.low) / (scale_.high - scale_.low);
+}
+
+QPointF HumidityChart::placeOf(const ChartPoint& point) const {
+    return {xOf(point.instant), yOf(shown(point.value(quantity_).value_or(0)))};
+}
+
+record::Instant HumidityChart::instantAt(double x) const {
+    const double share = plot_.width() > 0 ? (x - plot_.left()) / plot_.width() : 0;
+    return from_ + std::chrono::seconds{std::llround(share * (seconds(to_) - seconds(from_)))};
+}
+
+QString HumidityChart::title() const {
+    return quantity_ == Quantity::Humidity
+               ? QCoreApplication::translate("charts", "Relative humidity, %")
+               : QCoreApplication::translate("charts", "Dew point, %1").arg(unitWords(unit_));
+}
+
+void HumidityChart::setPoints(std::shared_ptr<const ChartPoints> points) {
+    points_ = std::move(points);
+    layOut();
+}
+
+void HumidityChart::setSpan(record::Instant from, record::Instant to) {
+    from_ = from;
+    to_ = std::max(to, from + std::chrono::hours{1});
+    layOut();
+}
+
+void HumidityChart::setAverage(const ChartAverage& average) {
+    average_ = average;
+    layOut();
+}
+
+void HumidityChart::setLook(const ChartLook& look) {
+    look_ = look;
+    layOut();
+}
+
+void HumidityChart::setCaret(const std::optional<record::Instant>& caret) {
+    caret_ = caret;
+    marks_->update();
+}
+
+const ChartPoint* HumidityChart::pointNear(QPointF place, double reach) const {
+    const ChartPoint* nearest = nullptr;
+    double best = reach * reach;
+    const auto look = [&](const ChartPoint& point) {
+        if (!point.value(quantity_) || point.instant < from_ || point.instant > to_) {
+            return;
+        }
+        const QPointF away = placeOf(point) - place;
+        const double squared = QPointF::dotProduct(away, away);
+        if (squared <= best) {
+            best = squared;
+            nearest = &point;
+        }
+    };
+    for (const HourLine& line : points_->hours) {
+        for (const auto& run : line.runs) {
+            std::for_each(run.begin(), run.end(), look);
+        }
+        std::for_each(line.aside.begin(), line.aside.end(), look);
+    }
+    std::for_each(points_->extras.begin(), points_->extras.end(), look);
+    return nearest;
+}
+
+void HumidityChart::resizeEvent(QGraphicsSceneResizeEvent* event) {
+    QChart::resizeEvent(event);
+    layOut();
+}
+
+void HumidityChart::settle() {
+    layOut();
+    if (layout() != nullptr) {
+        layout()->activate();
+    }
+}
+
+void HumidityChart::scaleValues() {
+    if (quantity_ == Quantity::Humidity) {
+        scale_ = {0, 100, plot_.height() < 110 ? 50.0 : 20.0, 0};
+        return;
+    }
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    const auto widen = [&](const ChartPoint& point) {
+        if (point.dewPoint && point.instant >= from_ && point.instant <= to_) {
+            const double band =
+                point.mark == PointMark::Kept && !dense_ ? point.dewPointU95.value_or(0) : 0.0;
+            low = std::min(low, shown(*point.dewPoint - band));
+            high = std::max(high, shown(*point.dewPoint + band));
+        }
+    };
+    for (const HourLine& line : points_->hours) {
+        for (const auto& run : line.runs) {
+            std::for_each(run.begin(), run.end(), widen);
+        }
+        std::for_each(line.aside.begin(), line.aside.end(), widen);
+    }
+    std::for_each(points_->extras.begin(), points_->extras.end(), widen);
+    for (const AverageSpan& span : average_.spans) {
+        if (span.to >= from_ && span.from <= to_) {
+            low = std::min(low, span.low);
+            high = std::max(high, span.high);
+        }
+    }
+    if (low > high) {
+        low = shown(0);
+        high = shown(10);
+    }
+    scale_ = valueScale(low, high, std::clamp(static_cast<int>(plot_.height() / 32), 2, 6));
+}
+
+void HumidityChart::layOut() {
+    if (ground_ == nullptr || to_ <= from_ || size().isEmpty()) {
+        return;
+    }
+    ground_->changed();
+    marks_->changed();
+    const QFontMetricsF metrics(look_.font);
+    const double line = std::ceil(metrics.height());
+    const double left = std::ceil(metrics.horizontalAdvance(QStringLiteral("−100"))) + 8;
+    const double titleWidth = metrics.horizontalAdvance(title()) * 1.12;
+    keyBelow_ = left + titleWidth + 24 + marks_->key(nullptr, {}) > size().width();
+    const double top = line + 8 + (keyBelow_ ? line + 4 : 0);
+    const double bottom = line + 8;
+    const double right = std::ceil(metrics.averageCharWidth() * 3);
+    plot_ = QRectF{left, top, std::max(10.0, size().width() - left - right),
+                   std::max(10.0, size().height() - top - bottom)};
+    setPlotArea(plot_);
+
+    std::size_t most = 0;
+    for (const HourLine& hour : points_->hours) {
+        std::size_t visible = 0;
+        for (const auto& run : hour.runs) {
+            for (const ChartPoint& point : run) {
+                visible += point.instant >= from_ && point.instant <= to_ ? 1U : 0U;
+            }
+        }
+        most = std::max(most, visible);
+    }
+    dense_ = most > 2 && plot_.width() / static_cast<double>(most) < kDensePixels;
+    scaleValues();
+    const double widest = metrics.horizontalAdvance(QStringLiteral("00 Mmm 0000")) + 14;
+    const double days = (seconds(to_) - seconds(from_)) / 86400.0;
+    ticks_ = timeTicks(locale_, station_, from_, to_, plot_.width(), days < 100 ? widest * 0.75 : widest);
+    timeAxis_->setRange(seconds(from_), seconds(to_));
+    valueAxis_->setRange(scale_.low, scale_.high);
+    drawLines();
+    update();
+}
+
+void HumidityChart::drawLines() {
+    removeAllSeries(); // deletes them
+    lines_.clear();
+    if (dense_) {
+        return;
+    }
+    for (std::size_t i = 0; i < points_->hours.size(); ++i) {
+        for (const auto& run : points_->hours[i].runs) {
+            QList<QPointF> vertices;
+            for (std::size_t k = 0; k < run.size(); ++k) {
+                // One point beyond the edge on each side, so that the line runs on to the edge.
+                const bool near = run[std::min(k + 1, run.size() - 1)].instant >= from_ &&
+                                  run[k == 0 ? 0 : k - 1].instant <= to_;
+                if (near && run[k].value(quantity_)) {
+                    vertices.append({seconds(run[k].instant), shown(*run[k].value(quantity_))});
+                }
+            }
+            if (vertices.isEmpty()) {
+                continue;
+            }
+            auto* series = new QLineSeries;
+            series->setName(hourWords(points_->hours[i].hour));
+            QPen pen(lineColour(look_.tokens, i), 1.5);
+            pen.setCapStyle(Qt::FlatCap);
+            if (const auto dash = lineDash(i); !dash.isEmpty()) {
+                pen.setDashPattern(dash);
+            }
+            series->setPen(pen);
+            series->append(vertices);
+            addSeries(series);
+            series->attachAxis(timeAxis_);
+            series->attachAxis(valueAxis_);
+            lines_.append(series);
+        }
+    }
+}
+
+} // namespace wickbook::ui
