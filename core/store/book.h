@@ -39,6 +39,9 @@ struct ObservationChange {
     std::optional<std::int64_t> replaces; ///< sequence of the revision seen as newest; none: don't ask
     record::Observation values;
     record::Author author;
+    /// When it was written down, where that is known from elsewhere (the sample's history, another book being
+    /// salvaged); none: now, as for everything a person enters.
+    std::optional<record::Instant> recordedAt;
 };
 
 /// What was stored: the stamp as it now stands in the book.

@@ -40,8 +40,8 @@ public:
             throw Refusal{connection_.error(
                 StoreErrorKind::ChangedMeanwhile,
                 fmt::format("revision {} was to be replaced, the newest is {}", *change.replaces, sequence))};
-        Receipt receipt =
-            log_.append(change.revision, kind::kObservation, change.subject, change.author, std::move(body));
+        Receipt receipt = log_.append(change.revision, kind::kObservation, change.subject, change.author,
+                                      std::move(body), change.recordedAt);
         pending_[change.subject] = {receipt.sequence, revisions + 1, &change.values};
         return receipt;
     }

@@ -73,12 +73,18 @@ std::optional<RevisionRow> RevisionLog::find(const record::Uuid& id) {
 }
 
 Receipt RevisionLog::append(const record::Uuid& id, std::string_view kind, const record::Uuid& subject,
-                            const record::Author& author, std::string body) {
+                            const record::Author& author, std::string body,
+                            std::optional<record::Instant> recordedAt) {
     if (!isUtf8(author.who) || !isUtf8(author.why))
         throw UnkeepableValue("the author or the reason is not UTF-8");
-    const RevisionRow row{
-        count_ + 1, bytesOf(id), std::string{kind}, bytesOf(subject), now_.time_since_epoch().count(),
-        author.who, author.why,  std::move(body)};
+    const RevisionRow row{count_ + 1,
+                          bytesOf(id),
+                          std::string{kind},
+                          bytesOf(subject),
+                          recordedAt.value_or(now_).time_since_epoch().count(),
+                          author.who,
+                          author.why,
+                          std::move(body)};
     const Checksum checksum = chainChecksum(head_, row);
     insert_.reset();
     insert_.bind(1, row.sequence);
@@ -93,7 +99,7 @@ Receipt RevisionLog::append(const record::Uuid& id, std::string_view kind, const
     insert_.exec();
     head_ = checksum;
     count_ = row.sequence;
-    return {row.sequence, id, subject, now_, author};
+    return {row.sequence, id, subject, recordedAt.value_or(now_), author};
 }
 
 record::Uuid RevisionLog::nextId(std::string_view kind, const record::Uuid& subject,

@@ -33,7 +33,8 @@ public:
 
     /// Throws UnkeepableValue where the author is not UTF-8.
     Receipt append(const record::Uuid& id, std::string_view kind, const record::Uuid& subject,
-                   const record::Author& author, std::string body);
+                   const record::Author& author, std::string body,
+                   std::optional<record::Instant> recordedAt = {});
 
     /// An id that follows from the chain and the contents, for revisions that no caller names: a book made
     /// twice from the same facts at the same moment is the same book.

@@ -41,7 +41,7 @@ const std::map<std::string, Names>& arrows() {
         add("core/store", {"core/record"});
         add("core/exchange", {"core/checks", "core/report"});
         add("core/sample", {"core/record"});
-        add("core/desk", {"core/store", "core/exchange", "core/report"});
+        add("core/desk", {"core/store", "core/exchange", "core/report", "core/sample"});
         add("ui/text", {"core/desk"});
         add("ui/session", {"ui/text", "core/desk", "core/sample"});
         add("ui/commands", {"ui/session"});
