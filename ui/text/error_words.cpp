@@ -114,6 +114,9 @@ QString importErrorWords(const exchange::ImportError& error) {
         return tr("Two columns would be the same field (%1): say with --map which one it is.").arg(detail);
     case Kind::Stopped:
         return tr("Stopped: nothing was imported.");
+    case Kind::TooManyLines:
+        return tr("The file has more lines than can be taken at once: split it and import the parts. (%1)")
+            .arg(detail);
     }
     return detail;
 }

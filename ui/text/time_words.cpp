@@ -12,8 +12,7 @@ QDate toQDate(record::StationDate date) {
 }
 
 record::StationDate fromQDate(QDate date) {
-    return record::StationDate{date::local_days{
-        date::year{date.year()} / static_cast<unsigned>(date.month()) / static_cast<unsigned>(date.day())}};
+    return record::StationDate{date::local_days{date::year{date.year()} / date.month() / date.day()}};
 }
 
 QString hourWords(record::HourOfDay hour) {
