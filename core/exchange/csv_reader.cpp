@@ -147,7 +147,8 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
 
     for (; has(i); ++i) {
         const char c = window[i];
-        if (i - start >= kLongestRecord) {
+        const bool endsRecord = at != At::Quoted && endsLine(c);
+        if (i - start >= kLongestRecord && !endsRecord) {
             const bool brokenByQuote = at == At::Quoted && quoteLineStart != lineStart;
             return tl::unexpected(brokenByQuote ? fail(CsvErrorKind::OpenQuote, quoteLineStart, quoteLine, 0)
                                                 : fail(CsvErrorKind::LineTooLong, lineStart, lineNumber, i));
@@ -183,7 +184,7 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
             at = At::CellStart;
             continue;
         }
-        if (endsLine(c)) {
+        if (endsRecord) {
             break;
         }
         if (at == At::AfterQuote) {
