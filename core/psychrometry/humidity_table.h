@@ -13,9 +13,9 @@ namespace wickbook::psychrometry {
 
 struct HumidityTableRequest {
     units::TemperatureUnit unit = units::TemperatureUnit::Celsius;
-    double lowestDry = -10;  ///< in unit
-    double highestDry = 35;  ///< in unit
-    double dryStep = 1;      ///< in unit
+    double lowestDry = -10;        ///< in unit
+    double highestDry = 35;        ///< in unit
+    double dryStep = 1;            ///< in unit
     double highestDepression = 12; ///< in unit
     double depressionStep = 0.5;   ///< in unit
     units::Pressure pressure = units::Pressure::fromHectopascals(1013.25);

@@ -12,25 +12,24 @@ namespace wickbook::psychrometry {
 
 /// e from the pair. Errors: TemperatureOutOfRange, PressureOutOfRange, CoefficientOutOfRange, NoVapour.
 /// Takes the numbers as they are: whether a wet bulb above the dry one can be is judged in derive().
-tl::expected<units::VapourPressure, PsychrometryError> vapourPressure(units::Temperature dry, units::Temperature wet,
-                                                                      Surface bulb, units::Pressure pressure,
+tl::expected<units::VapourPressure, PsychrometryError> vapourPressure(units::Temperature dry,
+                                                                      units::Temperature wet, Surface bulb,
+                                                                      units::Pressure pressure,
                                                                       const Coefficient& coefficient);
 
 /// U from e and the dry bulb; may exceed 100 where e does.
-tl::expected<units::RelativeHumidity, PsychrometryError> relativeHumidity(units::VapourPressure vapourPressure,
-                                                                          units::Temperature dry,
-                                                                          double enhancement = 1.0);
+tl::expected<units::RelativeHumidity, PsychrometryError>
+relativeHumidity(units::VapourPressure vapourPressure, units::Temperature dry, double enhancement = 1.0);
 
 /// e = U f e_w(t) / 100.
-tl::expected<units::VapourPressure, PsychrometryError> vapourPressureOf(units::RelativeHumidity humidity,
-                                                                        units::Temperature dry,
-                                                                        double enhancement = 1.0);
+tl::expected<units::VapourPressure, PsychrometryError>
+vapourPressureOf(units::RelativeHumidity humidity, units::Temperature dry, double enhancement = 1.0);
 
 /// Gives A and f at a wet-bulb temperature; an exposure's coefficient may depend on it.
 struct CoefficientRule {
     Exposure exposure = Exposure::Whirled;
-    std::optional<double> perKelvin;    ///< a number given by hand or fitted: f is 1
-    std::optional<double> perKelvinIce; ///< own coefficient for ice where it differs
+    std::optional<double> perKelvin;           ///< a number given by hand or fitted: f is 1
+    std::optional<double> perKelvinIce;        ///< own coefficient for ice where it differs
     std::optional<double> relativeUncertainty; ///< replaces the table's u(A)/A
 
     /// Error CoefficientOutOfRange where Own has no number, or the number can't be one.
@@ -50,7 +49,8 @@ tl::expected<units::Temperature, PsychrometryError> warmestDryBulbForIce(units::
                                                                          const CoefficientRule& rule);
 
 /// The depression at which the vapour pressure reaches 0, water bulb: past it a pair can't be.
-tl::expected<units::TemperatureDifference, PsychrometryError> largestDepression(units::Temperature dry, Surface bulb,
+tl::expected<units::TemperatureDifference, PsychrometryError> largestDepression(units::Temperature dry,
+                                                                                Surface bulb,
                                                                                 units::Pressure pressure,
                                                                                 const CoefficientRule& rule);
 

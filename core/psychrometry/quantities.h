@@ -16,6 +16,7 @@ namespace wickbook::psychrometry {
 double absoluteHumidity(units::VapourPressure vapourPressure, units::Temperature dry);
 
 /// Mixing ratio, g/kg: 621.98 e / (p − e). Error PressureOutOfRange where e ≥ p.
-tl::expected<double, PsychrometryError> mixingRatio(units::VapourPressure vapourPressure, units::Pressure pressure);
+tl::expected<double, PsychrometryError> mixingRatio(units::VapourPressure vapourPressure,
+                                                    units::Pressure pressure);
 
 } // namespace wickbook::psychrometry

@@ -23,8 +23,8 @@ inline constexpr double kHighestCelsius = 60.0;
 inline constexpr double kTriplePointCelsius = 0.01;
 
 /// e_w or e_i, hPa. Error TemperatureOutOfRange outside the range above or for a value that is not finite.
-tl::expected<units::VapourPressure, PsychrometryError> saturationVapourPressure(units::Temperature temperature,
-                                                                                Surface surface);
+tl::expected<units::VapourPressure, PsychrometryError>
+saturationVapourPressure(units::Temperature temperature, Surface surface);
 
 /// d e_s / d t in hPa per kelvin, the analytic derivative of the same equation.
 tl::expected<double, PsychrometryError> saturationSlope(units::Temperature temperature, Surface surface);

@@ -13,14 +13,17 @@ namespace wickbook::psychrometry {
 
 /// Standard uncertainties of what goes in. Defaults as in the coefficient table and a tenth-degree scale.
 struct UncertaintyInput {
-    double dryCorrectionKelvins = 0.0; ///< u of the dry thermometer's correction
-    double wetCorrectionKelvins = 0.0; ///< u of the wet thermometer's correction
+    double dryCorrectionKelvins = 0.0;  ///< u of the dry thermometer's correction
+    double wetCorrectionKelvins = 0.0;  ///< u of the wet thermometer's correction
     double correctionCorrelation = 0.0; ///< −1…1; 1 is a common error, which nearly cancels
-    double ventilationKelvins = 0.0;   ///< wet bulb: ventilation and wick
-    double pressureHectopascals = 1.0; ///< 1 read, 10 from elevation
+    double ventilationKelvins = 0.0;    ///< wet bulb: ventilation and wick
+    double pressureHectopascals = 1.0;  ///< 1 read, 10 from elevation
 };
 
 /// One line of the budget: symbol, its standard uncertainty, the sensitivities and what each contributes.
+/// "dry" and "wet" hold reading, correction and, for the wet bulb, ventilation; "corrections" is what the
+/// correlation of the two corrections adds or, for a common error, takes away: u = √(|r| u_dry u_wet), share
+/// = s |s| u².
 struct BudgetLine {
     std::string_view quantity;  ///< "dry", "wet", "corrections", "coefficient", "pressure"
     double standardUncertainty; ///< in the quantity's own unit
@@ -32,14 +35,16 @@ struct BudgetLine {
 
 struct UncertaintyBudget {
     std::vector<BudgetLine> lines;
-    double relativeHumidityU95 = 0.0;      ///< unclipped half-width, k = 2, %
-    std::optional<double> dewPointU95;     ///< k = 2, K
-    double lowestHumidity = 0.0;           ///< end points of the interval shown, within 0…100 %
+    double relativeHumidityU95 = 0.0;  ///< unclipped half-width, k = 2, %
+    std::optional<double> dewPointU95; ///< k = 2, K
+    double lowestHumidity = 0.0;       ///< end points of the interval shown, within 0…100 %
     double highestHumidity = 0.0;
 };
 
 /// The budget for a pair that derives to the humidity given. scaleStep is in kelvins: half a step as a
-/// rectangular distribution, u = step / (2 √3). Errors as vapourPressure.
+/// rectangular distribution, u = step / (2 √3). Errors as vapourPressure; an uncertainty that is negative or
+/// not finite, or a correlation outside −1…1, gives TemperatureOutOfRange, PressureOutOfRange or
+/// CoefficientOutOfRange by its kind.
 tl::expected<UncertaintyBudget, PsychrometryError>
 uncertaintyBudget(units::Temperature dry, units::Temperature wet, Surface bulb, units::Pressure pressure,
                   const CoefficientRule& rule, double scaleStepKelvins, const UncertaintyInput& input);
