@@ -3,6 +3,7 @@
 
 #include "core/report/month_report.h"
 
+#include <QByteArray>
 #include <QLocale>
 #include <QString>
 #include <QStringList>
@@ -31,5 +32,9 @@ struct MonthFilesRequest {
 /// will do). The paths written.
 tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& report,
                                                      const MonthFilesRequest& request);
+
+/// One file, whole or not at all: written beside, synced and renamed, with the system's own reason when
+/// refused.
+tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArray& bytes);
 
 } // namespace wickbook::ui

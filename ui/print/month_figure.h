@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/month_report.h"
+#include "ui/print/humidity_chart.h"
+
+#include <QGraphicsScene>
+#include <QLocale>
+#include <QSizeF>
+
+#include <memory>
+
+class QIODevice;
+class QPainter;
+
+/// The month's two charts, relative humidity above dew point, as one figure for paper: the same scene is
+/// drawn into the newsletter's page, a PNG at print size and an SVG. Always in the light colours. Measures
+/// are logical pixels; needs a QApplication (offscreen will do). The report must outlive the figure.
+
+namespace wickbook::ui {
+
+class MonthFigure {
+public:
+    /// withHeading: station and month stand above the charts; left out where the page says it already.
+    MonthFigure(const report::MonthReport& report, const QLocale& locale, QSizeF size, bool withHeading);
+    ~MonthFigure();
+
+    void paint(QPainter& painter, const QRectF& target);
+    [[nodiscard]] const HumidityChart& humidity() const { return *humidity_; }
+    [[nodiscard]] const HumidityChart& dewPoint() const { return *dewPoint_; }
+
+private:
+    QGraphicsScene scene_;
+    QSizeF size_;
+    HumidityChart* humidity_ = nullptr; ///< the scene's
+    HumidityChart* dewPoint_ = nullptr;
+};
+
+/// 2400 pixels wide at 300 dots an inch: a column and a half of a newsletter, or 20 cm.
+bool writeFigurePng(const report::MonthReport& report, const QLocale& locale, QIODevice& device);
+bool writeFigureSvg(const report::MonthReport& report, const QLocale& locale, QIODevice& device);
+
+/// "Invented station · Hill End" where the station is invented, else its name.
+QString stationHeading(const record::StationRecord& station);
+/// The unit the station's thermometers read in during the month.
+units::TemperatureUnit unitOf(const report::MonthReport& report);
+
+} // namespace wickbook::ui

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/month_figure.h"
+#include "ui/print/month_return.h"
+#include "ui/text/number_words.h"
+#include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
+
+#include <QCoreApplication>
+
+namespace wickbook::ui {
+
+namespace {
+
+QString words(const char* text) {
+    return QCoreApplication::translate("print", text);
+}
+
+/// Writes one column of the numbers: an hour's, or that of the hours together.
+class NumbersColumn {
+public:
+    NumbersColumn(const climate::HourSummary& summary, const QLocale& locale, units::TemperatureUnit unit)
+        : summary_(summary), locale_(locale), unit_(unit) {}
+
+    [[nodiscard]] QString count(int number) const { return QString::number(number); }
+    [[nodiscard]] QString celsius(const std::optional<double>& value) const {
+        return value ? temperatureWords(locale_, units::Temperature::fromCelsius(*value), unit_)
+                     : numberWords(locale_, std::nullopt, 1);
+    }
+    [[nodiscard]] QString kelvins(const std::optional<double>& value) const {
+        return value ? differenceWords(locale_, units::TemperatureDifference::fromKelvins(*value), unit_)
+                     : numberWords(locale_, std::nullopt, 1);
+    }
+    [[nodiscard]] QString at(const std::optional<climate::Extreme>& extreme, const QString& value) const {
+        if (!extreme) {
+            return numberWords(locale_, std::nullopt, 0);
+        }
+        const QString when = summary_.hour ? shortDateWords(locale_, extreme->at.date)
+                                           : shortDateWords(locale_, extreme->at.date) +
+                                                 QStringLiteral(", ") + hourWords(extreme->at.hour);
+        return QStringLiteral("%1 (%2)").arg(value, when);
+    }
+    [[nodiscard]] QString humidityAt(const std::optional<climate::Extreme>& extreme) const {
+        return at(extreme, extreme ? percentWords(locale_, extreme->value) : QString{});
+    }
+    [[nodiscard]] QString celsiusAt(const std::optional<climate::Extreme>& extreme) const {
+        return at(extreme, extreme ? celsius(extreme->value) : QString{});
+    }
+    [[nodiscard]] QString kelvinsAt(const std::optional<climate::Extreme>& extreme) const {
+        return at(extreme, extreme ? kelvins(extreme->value) : QString{});
+    }
+    [[nodiscard]] QString pressureAt(const std::optional<climate::Extreme>& extreme) const {
+        return at(extreme, extreme ? numberWords(locale_, extreme->value, 1) : QString{});
+    }
+
+    [[nodiscard]] QStringList cells() const {
+        const climate::HourSummary& s = summary_;
+        return {count(s.expected),
+                count(s.n),
+                count(s.missing),
+                count(s.setAside),
+                celsius(s.meanDry),
+                celsius(s.meanWet),
+                percentWords(locale_, s.meanHumidity),
+                humidityAt(s.highestHumidity),
+                humidityAt(s.lowestHumidity),
+                celsius(s.meanDewPoint),
+                celsiusAt(s.highestDewPoint),
+                celsiusAt(s.lowestDewPoint),
+                numberWords(locale_, s.meanVapourPressure, 1),
+                pressureAt(s.highestVapourPressure),
+                pressureAt(s.lowestVapourPressure),
+                celsius(s.dewPointOfMeanVapourPressure),
+                kelvins(s.meanDepression),
+                kelvinsAt(s.highestDepression),
+                kelvinsAt(s.lowestDepression),
+                count(s.daysAtOrAbove95),
+                count(s.daysAtOrBelow40),
+                count(s.daysWithFog)};
+    }
+
+private:
+    const climate::HourSummary& summary_;
+    const QLocale& locale_;
+    units::TemperatureUnit unit_;
+};
+
+QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
+    const QString degrees = unitWords(unit);
+    const auto inDegrees = [&](const char* text) {
+        return QStringLiteral("%1, %2").arg(words(text), degrees);
+    };
+    return {words("expected"),
+            words("counted (n)"),
+            words("missing"),
+            words("set aside"),
+            inDegrees("mean dry bulb"),
+            inDegrees("mean wet bulb"),
+            words("mean relative humidity"),
+            words("highest at observing hours"),
+            words("lowest at observing hours"),
+            inDegrees("mean dew point"),
+            words("highest at observing hours"),
+            words("lowest at observing hours"),
+            words("mean vapour pressure, hPa"),
+            words("highest at observing hours"),
+            words("lowest at observing hours"),
+            inDegrees("dew point of the mean vapour pressure"),
+            inDegrees("mean depression"),
+            words("highest at observing hours"),
+            words("lowest at observing hours"),
+            words("days at or above %1").arg(percentWords(locale, 95)),
+            words("days at or below %1").arg(percentWords(locale, 40)),
+            words("days with fog noted")};
+}
+
+} // namespace
+
+PageTable numbersTable(const report::MonthReport& report, const QLocale& locale) {
+    const units::TemperatureUnit unit = unitOf(report);
+    PageTable table;
+    table.fontSize = 7.5;
+    table.columns.push_back({{}, 3.2, Qt::AlignLeft});
+    std::vector<QStringList> columns;
+    for (const climate::HourSummary& hour : report.summary.hours) {
+        table.columns.push_back({hourWords(*hour.hour), 2.2, Qt::AlignRight});
+        columns.push_back(NumbersColumn(hour, locale, unit).cells());
+    }
+    table.columns.push_back({words("mean of observing hours"), 2.6, Qt::AlignRight});
+    columns.push_back(NumbersColumn(report.summary.all, locale, unit).cells());
+
+    const QStringList names = numberNames(locale, unit);
+    for (qsizetype row = 0; row < names.size(); ++row) {
+        QStringList cells{names[row]};
+        for (const QStringList& column : columns) {
+            cells << column[row];
+        }
+        table.rows.push_back(std::move(cells));
+    }
+    return table;
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/report_pdf.h"
+
+#include "ui/print/month_figure.h"
+#include "ui/print/month_return.h"
+#include "ui/print/page_writer.h"
+#include "ui/text/month_paragraph.h"
+#include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
+
+#include <QCoreApplication>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPdfWriter>
+
+namespace wickbook::ui {
+
+namespace {
+
+constexpr double kMarginMillimetres = 15;
+constexpr double kBody = 9;
+constexpr double kSmall = 8;
+constexpr double kPart = 11;
+
+QString words(const char* text) {
+    return QCoreApplication::translate("print", text);
+}
+
+void newsletter(PageWriter& page, const report::MonthReport& report, const QLocale& locale) {
+    page.heading(
+        QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month)), 15);
+    MonthFigure figure(report, locale, {760, 380}, false);
+    page.figure(page.width() * 380 / 760,
+                [&](QPainter& painter, const QRectF& where) { figure.paint(painter, where); });
+    page.space(8);
+    page.paragraph(monthParagraph(locale, report, unitOf(report)), kBody + 1, lightTokens().ink);
+}
+
+void sentences(PageWriter& page, const QString& heading, const QStringList& lines) {
+    if (lines.isEmpty()) {
+        return;
+    }
+    page.heading(heading, kPart);
+    for (const QString& line : lines) {
+        page.paragraph(line, kSmall, lightTokens().ink);
+    }
+    page.space(6);
+}
+
+void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QLocale& locale) {
+    page.newPage();
+    page.heading(words("Monthly return · %1 · %2")
+                     .arg(stationHeading(report.station), monthWords(locale, report.month)),
+                 13);
+    page.paragraph(
+        words("T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. "
+              "All at observing hours.")
+            .arg(unitOf(report) == units::TemperatureUnit::Celsius ? QStringLiteral("°C")
+                                                                   : QStringLiteral("°F")),
+        kSmall, lightTokens().soft);
+    for (const PageTable& table : dayTables(report, locale)) {
+        page.table(table);
+    }
+    if (const PageTable extras = extrasTable(report, locale); !extras.rows.empty()) {
+        page.heading(words("Extra readings, outside the means"), kPart);
+        page.table(extras);
+    }
+    page.need(260);
+    page.heading(words("The month's numbers, at observing hours"), kPart);
+    page.table(numbersTable(report, locale));
+    for (const QString& sentence : withheldSentences(report)) {
+        page.paragraph(sentence, kSmall, lightTokens().ink);
+    }
+    if (report.openQueries > 0) {
+        page.paragraph(words("Queries still open, set aside until they are judged: %1.")
+                           .arg(QString::number(report.openQueries)),
+                       kSmall, lightTokens().ink);
+    }
+    page.space(6);
+    sentences(page, words("Corrections made"), correctionSentences(report, locale));
+    for (const FactLines& block : stationBlocks(report, locale)) {
+        page.need(90);
+        page.heading(words("The station"), kPart);
+        page.facts(block, kSmall);
+    }
+    sentences(page, words("How the numbers were made"), methodSentences(report, locale));
+}
+
+} // namespace
+
+bool writeReportPdf(const report::MonthReport& report, Paper paper, const QLocale& locale,
+                    QIODevice& device) {
+    QPdfWriter writer(&device);
+    writer.setTitle(
+        QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month)));
+    writer.setCreator(QStringLiteral("Wickbook"));
+    writer.setPageLayout(
+        QPageLayout(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
+                    QMarginsF(kMarginMillimetres, kMarginMillimetres, kMarginMillimetres, kMarginMillimetres),
+                    QPageLayout::Millimeter));
+    PageWriter page(writer, QStringLiteral("%1 · %2").arg(stationHeading(report.station),
+                                                          monthWords(locale, report.month)));
+    if (!page.isActive()) {
+        return false;
+    }
+    newsletter(page, report, locale);
+    monthlyReturn(page, report, locale);
+    return page.finish();
+}
+
+} // namespace wickbook::ui
