@@ -37,7 +37,7 @@ std::chrono::seconds Zone::standardOffsetAt(Instant instant) const {
     // the one in force just before the span began. Double summer time has two such spans in a row, hence the
     // loop.
     date::sys_info info = zone_->get_info(instant);
-    for (int spans = 0; spans < 4 && info.save != std::chrono::minutes{0}; ++spans) {
+    for (int spans = 0; spans < 40 && info.save != std::chrono::minutes{0}; ++spans) {
         info = zone_->get_info(info.begin - std::chrono::seconds{1});
     }
     return info.offset;

@@ -102,7 +102,8 @@ tl::expected<Decimal, DecimalError> parseDecimal(std::string_view text, DecimalM
         }
         const bool groupLike = c == ' ' || c == '\'' || c == '.' || c == ',' ||
                                text.substr(i).starts_with("\u00A0") || text.substr(i).starts_with("\u202F");
-        return tl::unexpected(seenDigit && groupLike ? DecimalError::GroupedDigits : DecimalError::NotANumber);
+        return tl::unexpected(seenDigit && groupLike ? DecimalError::GroupedDigits
+                                                     : DecimalError::NotANumber);
     }
     if (!seenDigit) {
         return tl::unexpected(DecimalError::NotANumber);
