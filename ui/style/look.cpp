@@ -42,6 +42,13 @@ QPushButton[quiet="true"] { background: transparent; border: 1px solid transpare
 QPushButton[quiet="true"]:hover { text-decoration: underline; }
 QPushButton[quiet="true"]:focus { border: 2px solid @accent; padding: 2px 5px; }
 QPushButton[quiet="true"]:disabled { color: @soft; }
+QPushButton[choice="true"] { padding: 5px 10px; min-height: 22px; }
+QPushButton[choice="true"]:checked { background: @accent; color: @onAccent; border-color: @accent; }
+QPushButton[choice="true"]:focus { border: 2px solid @ink; padding: 4px 9px; }
+QPushButton[asked="true"] { border: 2px solid @query; padding: 4px 9px; }
+QPushButton[field="true"] { text-align: left; padding: 3px 8px; min-height: 24px; }
+QPushButton[field="true"]:focus { padding: 2px 7px; }
+QPushButton[field="true"]::menu-indicator { width: 0; }
 QFrame[query="true"] { background: @queryPaper; border: 1px solid @queryRule; border-radius: 4px; }
 QFrame[query="true"]:focus { border: 2px solid @accent; }
 QFrame[query="true"] QLabel, QFrame[query="true"] QWidget { background: transparent; border: none; }

@@ -1,0 +1,347 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/observe/observe_page.h"
+
+#include "core/record/observing_hours.h"
+#include "ui/observe/answer_panel.h"
+#include "ui/observe/entry_form.h"
+#include "ui/observe/fortnight_chart.h"
+#include "ui/observe/hour_chooser.h"
+#include "ui/observe/notes_panel.h"
+#include "ui/observe/thermometer_drawing.h"
+#include "ui/observe/wick_choice.h"
+#include "ui/observe/working_dialog.h"
+#include "ui/observe/working_text.h"
+#include "ui/style/tokens.h"
+#include "ui/style/type.h"
+#include "ui/style/typed_number_edit.h"
+#include "ui/text/error_words.h"
+#include "ui/text/number_words.h"
+#include "ui/text/time_words.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+
+namespace wickbook::ui {
+
+namespace {
+
+constexpr int kMinuteMilliseconds = 20000;
+constexpr int kFortnightDays = 13;
+
+} // namespace
+
+ObservePage::ObservePage(Session& session, const QString& draftFolder, QWidget* parent)
+    : QWidget(parent), session_(session), draft_(std::make_unique<EntryDraft>(draftFolder, session.path())) {
+    build();
+    connectParts();
+    chooser_->setStation(session_.station());
+    if (const auto unfinished = draft_->read()) {
+        showEntry(*unfinished);
+        freshHour_ = false;
+        speak(false);
+        say(tr("Your unfinished entry is here again."));
+    } else {
+        offerHour();
+    }
+    minute_.start(kMinuteMilliseconds);
+}
+
+ObservePage::~ObservePage() = default;
+
+void ObservePage::connectParts() {
+    connect(chooser_, &HourChooser::changed, this, [this] {
+        freshHour_ = false;
+        edited();
+        showKeptAlready();
+    });
+    connect(form_, &EntryForm::edited, this, &ObservePage::edited);
+    connect(form_, &EntryForm::fieldLeft, this, [this] { speak(false); });
+    connect(form_, &EntryForm::saveRequested, this, &ObservePage::save);
+    connect(notes_, &NotesPanel::causeTaken, this, &ObservePage::takeCause);
+    connect(notes_, &NotesPanel::readRightChosen, this, &ObservePage::save);
+    connect(answer_, &AnswerPanel::workingWanted, this, &ObservePage::showWorking);
+    connect(dryDrawing_, &ThermometerDrawing::moved, this, [this](double value) { moveBulb(true, value); });
+    connect(wetDrawing_, &ThermometerDrawing::moved, this, [this](double value) { moveBulb(false, value); });
+    connect(dryDrawing_, &ThermometerDrawing::movedBelowScale, this,
+            [this] { form_->setBulbBelowScale(true); });
+    connect(wetDrawing_, &ThermometerDrawing::movedBelowScale, this,
+            [this] { form_->setBulbBelowScale(false); });
+    connect(&session_, &Session::observationsChanged, this, [this] {
+        showChart();
+        if (!saving_) {
+            showKeptAlready();
+            speak(false);
+        }
+    });
+    connect(&session_, &Session::factsChanged, this, [this] {
+        chooser_->setStation(session_.station());
+        showEntry(entry_); // the reading being typed is never overwritten by anything
+    });
+    connect(&session_, &Session::storageFailed, this, &ObservePage::storageFailed);
+    connect(&minute_, &QTimer::timeout, this, &ObservePage::minutePassed);
+}
+
+EntryText ObservePage::entry() const {
+    return entry_;
+}
+
+void ObservePage::keepDraft() {
+    draft_->flush();
+}
+
+void ObservePage::focusEntry() {
+    form_->focusFirst();
+}
+
+void ObservePage::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        form_->focusField(EntryField::Wet);
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void ObservePage::openHour(const record::ObservingHour& hour) {
+    EntryText next = entry_;
+    next.date = toQDate(hour.date);
+    next.hourMinutes = static_cast<int>(hour.hour.count());
+    next.clock.clear();
+    freshHour_ = false;
+    showEntry(next);
+    if (!next.untouched()) {
+        draft_->keep(next);
+    }
+    showKeptAlready();
+    focusEntry();
+}
+
+void ObservePage::offerHour() {
+    const auto offer = session_.hourOnOffer();
+    freshHour_ = true;
+    if (!offer) {
+        say(storeErrorWords(offer.error()), true);
+    }
+    if (offer && *offer) {
+        startEntry(**offer);
+    } else { // a station without hours keeps extra readings
+        EntryText empty;
+        empty.date = toQDate(session_.today());
+        empty.observer = session_.observer();
+        showEntry(empty);
+    }
+}
+
+void ObservePage::startEntry(const record::ExpectedHour& hour) {
+    EntryText empty;
+    empty.date = toQDate(hour.hour.date);
+    empty.hourMinutes = static_cast<int>(hour.hour.hour.count());
+    empty.observer = session_.observer();
+    showEntry(empty);
+}
+
+void ObservePage::showEntry(const EntryText& entry) {
+    showing_ = true;
+    entry_ = entry;
+    chooser_->show(entry);
+    form_->fill(entry);
+    chooser_->read(entry_); // an hour the date does not have has become another
+    showing_ = false;
+    notes_->clear();
+    seen_.reset();
+    const record::StationPeriod& period = session_.station().periodAt(session_.now());
+    form_->setUnit(session_.unit());
+    form_->setWetFirst(period.exposure == psychrometry::Exposure::Whirled ||
+                       period.exposure == psychrometry::Exposure::SlingUs);
+    showColumns();
+    showLive();
+    showChart();
+}
+
+void ObservePage::edited() {
+    if (showing_) {
+        return;
+    }
+    EntryText next = entry_;
+    form_->read(next);
+    chooser_->read(next);
+    if (next == entry_) {
+        return;
+    }
+    if (next.dry != entry_.dry || next.wet != entry_.wet || next.wick != entry_.wick) {
+        notes_->clear(); // while a number is being typed the margin stays silent
+    }
+    entry_ = next;
+    seen_.reset();
+    message_->hide();
+    if (undo_->isVisible()) {
+        undo_->hide();
+    }
+    if (entry_.untouched()) {
+        draft_->drop();
+    } else {
+        draft_->keep(entry_);
+    }
+    showColumns();
+    showLive();
+}
+
+void ObservePage::showColumns() {
+    const auto valueOf = [&](EntryField field) -> std::optional<double> {
+        const auto value = form_->field(field)->value();
+        return value ? std::optional{value->toDouble()} : std::nullopt;
+    };
+    const auto dry = valueOf(EntryField::Dry);
+    const auto wet = valueOf(EntryField::Wet);
+    const ThermometerScale scale = dryDrawing_->scale().showing(dry, wet);
+    for (ThermometerDrawing* drawing : {dryDrawing_, wetDrawing_}) {
+        drawing->setScale(scale);
+    }
+    dryDrawing_->setReading(dry, form_->field(EntryField::Dry)->isBelowScale());
+    wetDrawing_->setReading(wet, form_->field(EntryField::Wet)->isBelowScale());
+    bracket_->update();
+}
+
+void ObservePage::showLive() {
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now()));
+    const auto time = entryTime(entry_, session_.station(), session_.now());
+    chooser_->askWhich(time && time->cameTwice);
+    EntryText readable = entry_;
+    if (!time) { // a time still being typed is no reason to go without an answer
+        readable.clock.clear();
+    }
+    const auto observation = readEntry(readable, session_.station(), session_.now());
+    if (!observation) {
+        answer_->showNothing({});
+        return;
+    }
+    const record::DerivedReading reading = record::deriveReading(*observation, session_.station());
+    const record::StationPeriod& period = session_.station().periodAt(observation->instant);
+    if (!observation->pressure) {
+        form_->setPressureTaken(numberWords(QLocale(), reading.pressure.hectopascals(), 0),
+                                tr("from %1 m").arg(numberWords(QLocale(), period.elevation.metres(), 0)));
+    }
+    askWhereNeeded(*observation, reading);
+    if (reading.derivation) {
+        answer_->showReading(reading, period, session_.unit());
+    } else if (observation->dry.belowScale || observation->wet.belowScale) {
+        answer_->showNothing(
+            tr("Below the scale there is no number to work with; it is kept as below scale."));
+    } else {
+        answer_->showNothing({});
+    }
+    if (working_ != nullptr && working_->isVisible()) {
+        working_->showHtml(workingHtml(reading, period, session_.unit()));
+    }
+}
+
+void ObservePage::askWhereNeeded(const record::Observation& observation,
+                                 const record::DerivedReading& reading) {
+    const bool needed =
+        reading.wet.temperature && observation.wet.value &&
+        psychrometry::wickStateNeeded(*reading.wet.temperature, reading.wet.step, reading.wet.correction);
+    form_->askWick(needed, needed ? bothWickAnswers(observation) : QString{});
+}
+
+QString ObservePage::bothWickAnswers(record::Observation observation) const {
+    const auto percentWith = [&](record::WickState wick) {
+        observation.wick = wick;
+        const auto reading = record::deriveReading(observation, session_.station());
+        return percentWords(QLocale(), reading.humidityPercent());
+    };
+    return tr("Touch the wick with something cold and clean: ice is hard and dull, water gives and shines. A "
+              "wick can stay liquid below zero and freeze with the air above it. With water the humidity "
+              "would be %1, with ice %2.")
+        .arg(percentWith(record::WickState::Water), percentWith(record::WickState::Ice));
+}
+
+void ObservePage::speak(bool always) {
+    if (showing_ || saving_ || (entry_.dry.trimmed().isEmpty() && entry_.wet.trimmed().isEmpty())) {
+        return;
+    }
+    for (const EntryField field : {EntryField::Dry, EntryField::Wet, EntryField::Pressure, EntryField::Wind,
+                                   EntryField::Maximum, EntryField::Minimum}) {
+        TypedNumberEdit* edit = form_->field(field);
+        if (always || !edit->hasFocus()) {
+            edit->showProblem(edit->problem());
+            if (!edit->problem().isEmpty()) {
+                say(edit->problem(), true);
+            }
+        }
+    }
+    const auto observation = readEntry(entry_, session_.station(), session_.now());
+    if (!observation || (!always && !observation->hasPair())) {
+        return;
+    }
+    const auto time = entryTime(entry_, session_.station(), session_.now());
+    const auto judged = session_.judgeEntry(*observation, std::nullopt, time && time->live);
+    if (judged) {
+        notes_->showNotes(checks::spokenNotes(judged->findings), session_.unit());
+    }
+}
+
+void ObservePage::takeCause(const checks::LikelyCause& cause, const QString& reason, bool paperSaysSo) {
+    EntryText next = entry_;
+    if (!next.taken) { // what was typed first is kept, also when a second cause is taken
+        next.taken = TakenCause{paperSaysSo, reason, entry_.dry, entry_.wet, entry_.wick};
+    } else {
+        next.taken->paperSaysSo = paperSaysSo && next.taken->paperSaysSo;
+        next.taken->reason = reason;
+    }
+    if (cause.dryRead) {
+        next.dry = readWords(QLocale(), cause.dryRead->value);
+    }
+    if (cause.wetRead) {
+        next.wet = readWords(QLocale(), cause.wetRead->value);
+    }
+    if (cause.wick != record::WickState::NotGiven) {
+        next.wick = QString::fromUtf8(record::wickName(cause.wick).data());
+    }
+    showEntry(next);
+    draft_->keep(entry_);
+    speak(true);
+    say(tr("Taken: %1. What was typed first is kept with it.").arg(reason));
+    save_->setFocus(Qt::OtherFocusReason);
+}
+
+void ObservePage::moveBulb(bool dry, double value) {
+    form_->setBulb(dry, units::roundedDecimal(value, dryDrawing_->scale().decimals));
+}
+
+void ObservePage::showChart() {
+    const record::StationDate today = session_.today();
+    const record::StationDate from = today - date::days{kFortnightDays};
+    const auto readings = session_.checkedOn(from, today);
+    if (!readings) {
+        return;
+    }
+    const record::Zone zone = session_.station().periodAt(session_.now()).zone;
+    auto expected = record::expectedHours(session_.station(), from, today);
+    std::erase_if(expected, [&](const record::ExpectedHour& hour) { return hour.instant > session_.now(); });
+    chart_->setPoints(fortnightPoints(*readings, expected), record::startOfDate(from, zone),
+                      record::startOfDate(today + date::days{1}, zone));
+}
+
+void ObservePage::showWorking() {
+    if (working_ == nullptr) {
+        working_ = new WorkingDialog(this);
+    }
+    working_->show();
+    working_->raise();
+    showLive();
+}
+
+void ObservePage::minutePassed() {
+    if (freshHour_ && entry_.untouched()) {
+        const auto offer = session_.hourOnOffer();
+        if (offer && *offer &&
+            (toQDate((*offer)->hour.date) != entry_.date ||
+             static_cast<int>((*offer)->hour.hour.count()) != entry_.hourMinutes)) {
+            startEntry(**offer);
+            return;
+        }
+    }
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now()));
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/station/station_page.h"
+
+#include "ui/station/period_form.h"
+#include "ui/style/sheet.h"
+#include "ui/style/tokens.h"
+#include "ui/style/type.h"
+#include "ui/text/error_words.h"
+#include "ui/text/number_words.h"
+#include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
+
+#include <QFileInfo>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <cmath>
+#include <ranges>
+
+namespace wickbook::ui {
+
+QString positionWords(const QLocale& locale, const record::Position& position) {
+    return QStringLiteral("%1° %2, %3° %4")
+        .arg(numberWords(locale, std::abs(position.latitude), 4),
+             position.latitude < 0 ? StationPage::tr("S") : StationPage::tr("N"),
+             numberWords(locale, std::abs(position.longitude), 4),
+             position.longitude < 0 ? StationPage::tr("W") : StationPage::tr("E"));
+}
+
+StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
+    outer->setSpacing(space::kGroup);
+    heading_ = makeHeading({});
+    book_ = makeLabel({});
+    book_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    outer->addWidget(heading_);
+    outer->addWidget(book_);
+    message_ = makeLabel({}, TypeSize::Body, false);
+    message_->setWordWrap(true);
+    message_->hide();
+    outer->addWidget(message_);
+    auto* row = new QHBoxLayout;
+    auto* change = new QPushButton(tr("From a date on the station &differs…"));
+    change->setObjectName(QStringLiteral("stationDiffers"));
+    change->setEnabled(session.readOnlySentence().isEmpty());
+    connect(change, &QPushButton::clicked, this, &StationPage::askForPeriod);
+    row->addWidget(change);
+    row->addStretch();
+    outer->addLayout(row);
+
+    auto* inside = new QWidget;
+    periods_ = new QVBoxLayout(inside);
+    periods_->setContentsMargins(0, 0, 0, 0);
+    periods_->setSpacing(space::kBetween);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("what is known of the station"));
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(inside);
+    inside->setAutoFillBackground(false);
+    scroll->viewport()->setAutoFillBackground(false);
+    outer->addWidget(scroll, 1);
+    connect(&session_, &Session::factsChanged, this, &StationPage::reload);
+    connect(&session_, &Session::observationsChanged, this, &StationPage::reload);
+    reload();
+}
+
+void StationPage::reload() {
+    heading_->setText(QString::fromStdString(session_.station().name()));
+    const auto count = session_.book().observationCount();
+    const auto span = session_.book().span();
+    QString book = tr("Book: %1").arg(QFileInfo(session_.path()).fileName());
+    if (count) {
+        const int readings = static_cast<int>(*count);
+        book += QStringLiteral(" · ") + tr("%n reading(s)", nullptr, readings);
+    }
+    if (span && *span) {
+        const record::Zone zone = session_.station().periodAt((*span)->first).zone;
+        const auto day = [&](record::Instant instant) {
+            return longDateWords(QLocale(), date::floor<date::days>(zone.localAt(instant)));
+        };
+        book += QStringLiteral(" · ") + tr("%1 to %2").arg(day((*span)->first), day((*span)->second));
+    }
+    if (session_.station().facts().invented) {
+        book += QStringLiteral(" · ") + inventedWords();
+    }
+    book_->setText(book);
+    while (QLayoutItem* item = periods_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    const auto all = session_.station().periods();
+    for (const record::StationPeriod& period : all | std::views::reverse) {
+        periods_->addWidget(periodBlock(period, &period == &all.back()));
+        periods_->addWidget(new RuledLine(Qt::Horizontal));
+    }
+    periods_->addStretch();
+}
+
+QWidget* StationPage::periodBlock(const record::StationPeriod& period, bool current) const {
+    auto* block = new QWidget;
+    auto* grid = new QGridLayout(block);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(space::kBetween);
+    grid->setVerticalSpacing(space::kStep);
+    grid->setColumnStretch(1, 1);
+    const QString since = period.from
+                              ? tr("From %1").arg(longDateWords(
+                                    QLocale(), date::floor<date::days>(period.zone.localAt(*period.from))))
+                              : tr("From the beginning");
+    QLabel* title = makeLabel(current ? tr("%1, in force").arg(since) : since, TypeSize::Body, false);
+    title->setFont(typeFont(TypeSize::Body, true));
+    grid->addWidget(title, 0, 0, 1, 2);
+    int row = 1;
+    const auto line = [&](const QString& what, const QString& value) {
+        grid->addWidget(makeLabel(what), row, 0, Qt::AlignTop);
+        QLabel* words = makeLabel(value, TypeSize::Body, false);
+        words->setWordWrap(true);
+        grid->addWidget(words, row++, 1);
+    };
+    QStringList hours;
+    for (const record::HourOfDay hour : period.hours) {
+        hours << hourWords(hour);
+    }
+    line(tr("Place"), positionWords(QLocale(), period.position));
+    line(tr("Elevation"), tr("%1 m").arg(numberWords(QLocale(), period.elevation.metres(), 1)));
+    line(
+        tr("Observing hours"),
+        hours.isEmpty()
+            ? tr("none, extra readings only")
+            : tr("%1; they follow %2").arg(hours.join(QStringLiteral(", ")), hourRuleWords(period.hourRule)));
+    line(tr("Time zone"), QString::fromStdString(period.zone.name()));
+    line(tr("Exposure"),
+         exposureWords(period.exposure) + QStringLiteral(". ") + exposureExplained(period.exposure));
+    if (period.ownCoefficient) {
+        line(tr("Own coefficient"),
+             tr("%1 × 10⁻⁴ per degree, water")
+                 .arg(numberWords(QLocale(), period.ownCoefficient->waterPerKelvin * 1e4, 2)));
+    }
+    if (!period.surroundings.empty()) {
+        line(tr("Surroundings"), QString::fromStdString(period.surroundings));
+    }
+    return block;
+}
+
+QString StationPage::keep(const record::PeriodChange& change, const QString& why) {
+    record::StationFacts facts = session_.station().facts();
+    facts.periods.push_back(change);
+    const auto kept = session_.reviseFacts(facts, {session_.observer().toStdString(), why.toStdString()});
+    return kept ? QString{} : storeErrorWords(kept.error());
+}
+
+void StationPage::askForPeriod() {
+    PeriodForm form(session_.station(), session_.today(), this);
+    if (form.exec() != QDialog::Accepted) {
+        return;
+    }
+    const QString failed = keep(*form.change(), form.why());
+    message_->setProperty("wrong", !failed.isEmpty());
+    message_->setText(failed.isEmpty() ? tr("Kept. Readings from that date on are worked out afresh.")
+                                       : failed);
+    message_->show();
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/session/session.h"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+/// What is known of the station, each fact with the date it holds from: places lived at, observing hours and
+/// their rule, exposure, surroundings. A change is one more period; nothing is overwritten.
+/// Owns its widgets; the session outlives it.
+
+namespace wickbook::ui {
+
+class StationPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StationPage(Session& session, QWidget* parent = nullptr);
+
+    /// Keeps a change of period in the book; the sentence when it could not be.
+    QString keep(const record::PeriodChange& change, const QString& why);
+
+private:
+    void reload();
+    void askForPeriod();
+    QWidget* periodBlock(const record::StationPeriod& period, bool current) const;
+
+    Session& session_;
+    QVBoxLayout* periods_ = nullptr;
+    QLabel* heading_ = nullptr;
+    QLabel* book_ = nullptr;
+    QLabel* message_ = nullptr;
+};
+
+/// "52.05° N, 6.20° W".
+QString positionWords(const QLocale& locale, const record::Position& position);
+
+} // namespace wickbook::ui
