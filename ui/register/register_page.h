@@ -9,8 +9,7 @@
 class QCheckBox;
 class QLabel;
 class QLineEdit;
-class QSortFilterProxyModel;
-class QSplitter;
+class QPushButton;
 class QStackedWidget;
 
 /// The month as a page of the register: a line for every hour the station promised, read or not. What was
@@ -22,6 +21,8 @@ namespace wickbook::ui {
 
 class EntryPanel;
 class HistoryPanel;
+class MissingPanel;
+class RegisterFilter;
 class RegisterModel;
 class RegisterView;
 
@@ -47,24 +48,38 @@ signals:
     void openInObserve(const wickbook::record::ObservingHour& hour);
 
 private:
-    void build();
+    QWidget* buildTop();
+    QWidget* buildSide();
+    void connectView();
+    void fitColumns();
     void reload();
+    void putCaret(const record::ObservingHour& hour);
+    [[nodiscard]] const report::MonthLine* currentLine() const;
     void currentLineChanged();
     void openEntry();
+    void saveEntry();
     void openMissing();
-    void closeEntry();
+    void saveMissing();
+    void closeSide();
     void judge(record::Quality quality);
     void withdraw();
     void copyTable();
     void say(const QString& sentence);
-    void askForDate();
+    void goToTyped();
+    void step(int months);
     void updateSummary();
+    /// The sentence why it could not be stored; empty when it was.
+    QString perform(const std::optional<record::StoredObservation>& before, const record::Observation& after,
+                    const QString& why, const QString& text);
 
     Session& session_;
+    date::year_month month_{};
+    std::optional<record::ObservingHour> caret_; ///< kept over a reload
     RegisterModel* model_ = nullptr;
-    QSortFilterProxyModel* filter_ = nullptr;
+    RegisterFilter* filter_ = nullptr;
     RegisterView* view_ = nullptr;
     EntryPanel* entry_ = nullptr;
+    MissingPanel* missing_ = nullptr;
     HistoryPanel* history_ = nullptr;
     QStackedWidget* side_ = nullptr;
     QLabel* heading_ = nullptr;
@@ -74,6 +89,8 @@ private:
     QLineEdit* search_ = nullptr;
     QLineEdit* jump_ = nullptr;
     QCheckBox* onlyQueries_ = nullptr;
+    QPushButton* undo_ = nullptr;
+    QPushButton* redo_ = nullptr;
 };
 
 } // namespace wickbook::ui

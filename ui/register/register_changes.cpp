@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the register page writes: revising, judging, giving a reason, withdrawing. Each one is a command on
+// the undo stack; what the page shows afterwards comes back from the book.
+#include "core/record/observing_hours.h"
+#include "ui/commands/revise_observation.h"
+#include "ui/register/entry_panel.h"
+#include "ui/register/history_panel.h"
+#include "ui/register/missing_panel.h"
+#include "ui/register/missing_reasons.h"
+#include "ui/register/register_filter.h"
+#include "ui/register/register_model.h"
+#include "ui/register/register_page.h"
+#include "ui/register/register_view.h"
+#include "ui/text/error_words.h"
+#include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QStackedWidget>
+
+namespace wickbook::ui {
+
+QString RegisterPage::perform(const std::optional<record::StoredObservation>& before,
+                              const record::Observation& after, const QString& why, const QString& text) {
+    QString refused = session_.readOnlySentence();
+    if (refused.isEmpty()) {
+        const auto done = ReviseObservation::perform(
+            session_, before, after, {session_.observer().toStdString(), why.toStdString()}, text);
+        if (done) {
+            say(*done ? text : tr("Nothing was changed."));
+            return {};
+        }
+        refused = storeErrorWords(done.error());
+    }
+    say(refused);
+    return refused;
+}
+
+void RegisterPage::openEntry() {
+    const report::MonthLine* line = currentLine();
+    if (line == nullptr) {
+        return;
+    }
+    if (line->toCome) {
+        say(tr("This hour is still to come."));
+        return;
+    }
+    if (line->reading == nullptr && session_.now() - line->instant <=
+                                        std::chrono::minutes{session_.station().facts().hourWindowMinutes}) {
+        emit openInObserve(line->hour); // it can be read now: that is done at the instruments
+        return;
+    }
+    side_->setCurrentWidget(entry_);
+    entry_->open(*line);
+}
+
+void RegisterPage::saveEntry() {
+    const auto observation = entry_->observation();
+    if (!observation) {
+        entry_->say(observation.error());
+        return;
+    }
+    const auto before = entry_->before();
+    const QString when = observation->hour ? hourAndDateWords(locale(), *observation->hour)
+                                           : clockWords(observation->instant, observation->offset);
+    const QString text = before ? tr("revised %1").arg(when) : tr("wrote down %1").arg(when);
+    // The entry's own copy, since storing it reloads the page.
+    if (const QString refused = perform(before, *observation, entry_->why(), text); !refused.isEmpty()) {
+        entry_->say(refused); // the entry stays as typed
+        return;
+    }
+    closeSide();
+    view_->setFocus();
+}
+
+void RegisterPage::openMissing() {
+    const report::MonthLine* line = currentLine();
+    if (line == nullptr || line->toCome || line->extra) {
+        return;
+    }
+    if (line->reading != nullptr && line->reading->reading.values().origin != record::Origin::Missing) {
+        say(tr("There is a reading at this hour: a reason is for hours without one."));
+        return;
+    }
+    side_->setCurrentWidget(missing_);
+    missing_->open(*line);
+}
+
+void RegisterPage::saveMissing() {
+    const report::MonthLine* line = currentLine();
+    const QString reason = missing_->reason();
+    if (line == nullptr) {
+        return;
+    }
+    if (reason.isEmpty()) {
+        missing_->say(tr("Choose a reason or write one in your own words."));
+        return;
+    }
+    std::optional<record::StoredObservation> before;
+    record::Observation after;
+    if (line->reading != nullptr) {
+        before = line->reading->reading.stored;
+        after = before->values;
+    } else {
+        record::placeInTime(after, session_.station(), line->instant);
+        after.hour = line->hour;
+        after.observer = session_.observer().toStdString();
+    }
+    after.origin = record::Origin::Missing;
+    after.missingReason = reason.toStdString();
+    const QString text =
+        tr("%1 is missing: %2").arg(hourAndDateWords(locale(), line->hour), missingReasonWords(reason));
+    if (const QString refused = perform(before, after, before ? tr("reason changed") : QString{}, text);
+        !refused.isEmpty()) {
+        missing_->say(refused);
+        the reason stays as typed."));
+            return;
+    }
+    closeSide();
+    view_->setFocus();
+}
+
+void RegisterPage::judge(record::Quality quality) {
+    const report::MonthLine* line = currentLine();
+    if (line == nullptr || line->reading == nullptr ||
+        line->reading->reading.values().origin == record::Origin::Missing) {
+        say(tr("There is no reading here to judge."));
+        return;
+    }
+    const record::StoredObservation before = line->reading->reading.stored;
+    record::Observation after = before.values;
+    after.quality = quality;
+    const QString text =
+        tr("judged %1: %2").arg(qualityWords(quality), hourAndDateWords(locale(), line->hour));
+    perform(before, after, tr("judged %1").arg(qualityWords(quality)), text);
+}
+
+void RegisterPage::withdraw() {
+    const report::MonthLine* line = currentLine();
+    if (line == nullptr || line->reading == nullptr) {
+        return;
+    }
+    const record::StoredObservation before = line->reading->reading.stored;
+    record::Observation after = before.values;
+    after.withdrawn = true;
+    const QString text =
+        tr("withdrew %1 (Ctrl+Z brings it back)").arg(hourAndDateWords(locale(), line->hour));
+    perform(before, after, tr("withdrawn"), text);
+}
+
+void RegisterPage::closeSide() {
+    side_->setCurrentWidget(history_);
+    history_->show(currentLine());
+    if (isVisible()) {
+        view_->setFocus();
+    }
+}
+
+void RegisterPage::copyTable() {
+    QGuiApplication::clipboard()->setText(filter_->asTable());
+    say(tr("%1 lines are on the clipboard as a table.").arg(QString::number(filter_->rowCount())));
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/month_report.h"
+
+#include <QAbstractTableModel>
+#include <QLocale>
+
+/// The register's month as a table: a row for every line of the monthly return. What was read is shown with
+/// the digits that were written; what is derived is worked out with the row. Owns the report it shows.
+
+namespace wickbook::ui {
+
+/// How a line stands, told by shape in the last column.
+enum class LineState { Kept, Doubtful, Erroneous, Incomplete, Excused, Missed, ToCome };
+LineState lineStateOf(const report::MonthLine& line);
+/// Left out by what the checks say and not judged yet, or missing without a reason.
+bool isQuery(const report::MonthLine& line);
+QString lineStateWords(LineState state);
+
+class RegisterModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column {
+        Date,
+        Hour,
+        Dry,
+        Wet,
+        Depression,
+        Wick,
+        Humidity,
+        HumidityPlusMinus,
+        DewPoint,
+        Weather,
+        Wind,
+        Note,
+        Initials,
+        Origin,
+        Quality,
+        State,
+        ColumnCount
+    };
+    enum Role {
+        SortRole = Qt::UserRole + 1, ///< number or text to order by
+        StateRole,                   ///< LineState as int
+        QueryRole,                   ///< bool: a query is open on this line
+        NewDayRole                   ///< bool: the first line of its date
+    };
+
+    RegisterModel(QLocale locale, QObject* parent = nullptr);
+
+    void show(report::MonthReport report, units::TemperatureUnit unit);
+    [[nodiscard]] const report::MonthReport& report() const { return report_; }
+    [[nodiscard]] const report::MonthLine* line(int row) const;
+    /// Row of an hour, or of an extra reading at that date and clock time; −1: none.
+    [[nodiscard]] int rowOf(const record::ObservingHour& hour) const;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    [[nodiscard]] QString text(const report::MonthLine& line, int row, int column) const;
+    [[nodiscard]] QString readingText(const checks::CheckedReading& checked, int column) const;
+    [[nodiscard]] QVariant sortKey(const report::MonthLine& line, int row, int column) const;
+    [[nodiscard]] QString notesText(const report::MonthLine& line) const;
+
+    QLocale locale_;
+    report::MonthReport report_;
+    units::TemperatureUnit unit_ = units::TemperatureUnit::Celsius;
+};
+
+} // namespace wickbook::ui

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/register/register_view.h"
+
+#include "ui/register/register_model.h"
+#include "ui/style/tokens.h"
+#include "ui/style/type.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QStyledItemDelegate>
+
+namespace wickbook::ui {
+
+namespace {
+
+/// Rules the page, darker where a day begins, and draws the state by shape.
+class LineDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        const Tokens& tokens = tokensFor(option.palette);
+        const bool selected = option.state.testFlag(QStyle::State_Selected);
+        QStyleOptionViewItem cell = option;
+        initStyleOption(&cell, index);
+        const auto state = static_cast<LineState>(index.data(RegisterModel::StateRole).toInt());
+        QColor ink = tokens.ink;
+        const int column = index.column();
+        if (column == RegisterModel::Dry) {
+            ink = tokens.dry;
+        } else if (column == RegisterModel::Wet) {
+            ink = tokens.wet;
+        } else if (column == RegisterModel::HumidityPlusMinus || state == LineState::ToCome ||
+                   (state == LineState::Missed && column == RegisterModel::Note)) {
+            ink = tokens.soft;
+        }
+        painter->save();
+        painter->fillRect(option.rect, selected ? tokens.accent : tokens.sheet);
+        painter->setPen(QPen(index.data(RegisterModel::NewDayRole).toBool() ? tokens.soft : tokens.rule, 1));
+        painter->drawLine(option.rect.topLeft(), option.rect.topRight());
+        painter->setPen(selected ? tokens.onAccent : ink);
+        painter->setFont(option.font);
+        QRect room = option.rect.adjusted(6, 0, -6, 0);
+        if (column == RegisterModel::State) {
+            drawState(*painter, room, state, selected ? tokens.onAccent : tokens.ink, tokens, selected);
+            room.setLeft(room.left() + room.height());
+            painter->setPen(selected ? tokens.onAccent : tokens.soft);
+        }
+        const QString text = painter->fontMetrics().elidedText(cell.text, Qt::ElideRight, room.width());
+        painter->drawText(room, static_cast<int>(cell.displayAlignment), text);
+        if (option.state.testFlag(QStyle::State_HasFocus)) {
+            painter->setPen(QPen(selected ? tokens.onAccent : tokens.accent, 1));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRect(option.rect.adjusted(1, 2, -2, -2));
+        }
+        painter->restore();
+    }
+
+private:
+    static void drawState(QPainter& painter, const QRect& room, LineState state, const QColor& ink,
+                          const Tokens& tokens, bool selected) {
+        painter.setRenderHint(QPainter::Antialiasing);
+        const double r = room.height() * 0.17;
+        const QPointF centre{room.left() + r + 2, room.center().y() + 0.5};
+        const QColor query = selected ? ink : tokens.query;
+        switch (state) {
+        case LineState::Kept: {
+            painter.setPen(QPen(ink, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            QPainterPath tick(centre + QPointF{-r, 0});
+            tick.lineTo(centre + QPointF{-r * 0.25, r * 0.85});
+            tick.lineTo(centre + QPointF{r, -r});
+            painter.drawPath(tick);
+            break;
+        }
+        case LineState::Doubtful:
+        case LineState::Incomplete:
+            painter.setPen(QPen(query, 1.8));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(centre, r, r);
+            break;
+        case LineState::Erroneous:
+            painter.setPen(QPen(selected ? ink : tokens.wrong, 1.8));
+            painter.drawLine(centre + QPointF{-r, -r}, centre + QPointF{r, r});
+            painter.drawLine(centre + QPointF{-r, r}, centre + QPointF{r, -r});
+            break;
+        case LineState::Excused:
+            painter.setPen(QPen(ink, 1.4));
+            painter.drawLine(centre + QPointF{-r, 0}, centre + QPointF{r, 0});
+            break;
+        case LineState::Missed:
+        case LineState::ToCome:
+            break; // a gap
+        }
+    }
+};
+
+} // namespace
+
+RegisterView::RegisterView(QWidget* parent) : QTableView(parent) {
+    setItemDelegate(new LineDelegate(this));
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setShowGrid(false);
+    setWordWrap(false);
+    setCornerButtonEnabled(false);
+    setTabKeyNavigation(false); // Tab leaves the page as it leaves a field
+    verticalHeader()->hide();
+    verticalHeader()->setDefaultSectionSize(typePixels(26));
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setMinimumSectionSize(28);
+    setAccessibleName(tr("The month's lines"));
+}
+
+void RegisterView::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Undo)) {
+        emit undoAsked();
+        return;
+    }
+    if (event->matches(QKeySequence::Redo)) {
+        emit redoAsked();
+        return;
+    }
+    if (event->matches(QKeySequence::Copy)) {
+        emit copyAsked();
+        return;
+    }
+    if ((event->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier) {
+        QTableView::keyPressEvent(event);
+        return;
+    }
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        emit reviseAsked();
+        return;
+    case Qt::Key_PageUp:
+        emit monthAsked(-1);
+        return;
+    case Qt::Key_PageDown:
+        emit monthAsked(1);
+        return;
+    case Qt::Key_S:
+        emit judgeAsked(record::Quality::Sound);
+        return;
+    case Qt::Key_D:
+        emit judgeAsked(record::Quality::Doubtful);
+        return;
+    case Qt::Key_E:
+        emit judgeAsked(record::Quality::Erroneous);
+        return;
+    case Qt::Key_M:
+        emit missingAsked();
+        return;
+    case Qt::Key_Delete:
+        emit withdrawAsked();
+        return;
+    default:
+        QTableView::keyPressEvent(event);
+    }
+}
+
+void RegisterView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && indexAt(event->pos()).isValid()) {
+        setCurrentIndex(indexAt(event->pos()));
+        emit reviseAsked();
+        return;
+    }
+    QTableView::mouseDoubleClickEvent(event);
+}
+
+} // namespace wickbook::ui
