@@ -37,6 +37,8 @@ QPushButton[primary="true"] { background: @accent; color: @onAccent; border: 1px
     font-weight: bold; padding: 9px 24px; }
 QPushButton[primary="true"]:focus { border: 2px solid @ink; padding: 8px 23px; }
 QPushButton[primary="true"]:disabled { background: @rule; color: @soft; border-color: @rule; }
+QPushButton[door="true"] { text-align: left; padding: 9px 14px; }
+QPushButton[door="true"]:focus { padding: 8px 13px; }
 QPushButton[quiet="true"] { background: transparent; border: 1px solid transparent; color: @accent;
     padding: 3px 6px; }
 QPushButton[quiet="true"]:hover { text-decoration: underline; }

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/help_dialog.h"
+
+#include "ui/style/look.h"
+#include "ui/style/tokens.h"
+#include "ui/style/type.h"
+#include "ui/text/term_words.h"
+
+#include <QDialogButtonBox>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace wickbook::ui {
+
+namespace {
+
+struct Part {
+    const char* anchor;
+    QString title;
+    QStringList paragraphs;
+};
+
+QList<Part> parts() {
+    const auto t = [](const char* text) { return HelpDialog::tr(text); };
+    return {
+        {"observe",
+         t("Observe"),
+         {t("The page offers the hour nearest to now. Type the dry bulb, Enter, the wet bulb, Enter: the "
+            "reading "
+            "is saved. 16, 16.4 and 16,4 are all taken; a plain hyphen is a minus sign; < stands for a "
+            "column "
+            "that has gone into the bulb."),
+          t("W and I say whether the wick is wet or frozen; it must be said when the wet bulb is near 0 °C "
+            "or "
+            "below. T notes that the wick was wetted, N that a new one was put on. ? shows how to tell water "
+            "from ice."),
+          t("In a drawn thermometer the arrow keys move the column by one step, Page Up and Page Down by "
+            "ten."),
+          t("The margin speaks once a field is left. 1 to 3 take a likely cause, Enter keeps the reading as "
+            "read. "
+            "Nothing is thrown away: a doubtful value is saved and marked."),
+          t("Ctrl+Z takes the last act back, Ctrl+Shift+Z does it again. An unfinished entry is there again "
+            "at "
+            "the next start.")}},
+        {"register",
+         t("Register"),
+         {t("A line for every hour the station promised. Enter revises a line and asks why; every earlier "
+            "writing stays in its history.")}},
+        {"month",
+         t("Month"),
+         {t("Humidity and dew point over weeks, the month's numbers, the queries still open, and the monthly "
+            "return as files.")}},
+        {"instruments",
+         t("Instruments"),
+         {t("The thermometers in use and before, their scales and corrections, and the wick's log.")}},
+        {"station",
+         t("Station"),
+         {t("Where the station stood and when it read. When it moves or its hours change, put in the date "
+            "from "
+            "which that holds; what went before stays as it was.")}},
+        {"margin",
+         t("The margin above the pages"),
+         {t("Eight weeks at a glance: a tick is an hour kept, a hollow circle a doubtful reading, a cross an "
+            "erroneous one, a short stroke an hour missing with its reason, an empty place an hour not "
+            "written "
+            "down, a bar the hour due now. The arrow keys walk it, Enter opens the hour.")}},
+        {"cautions", t("Cautions"), cautionWords()},
+    };
+}
+
+} // namespace
+
+HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent) {
+    setWindowTitle(tr("Help"));
+    Look::follow(*this);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(space::kBetween, space::kBetween, space::kBetween, space::kBetween);
+    text_ = new QTextBrowser;
+    text_->setAccessibleName(tr("Help"));
+    text_->setFont(typeFont(TypeSize::Body));
+    QString html;
+    for (const Part& part : parts()) {
+        html += QStringLiteral("<h3><a name='%1'></a>%2</h3>")
+                    .arg(QLatin1String(part.anchor), part.title.toHtmlEscaped());
+        for (const QString& paragraph : part.paragraphs) {
+            html += QStringLiteral("<p>%1</p>").arg(paragraph.toHtmlEscaped());
+        }
+    }
+    text_->setHtml(html);
+    column->addWidget(text_, 1);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
+    column->addWidget(buttons);
+    resize(typePixels(620), typePixels(620));
+}
+
+void HelpDialog::showPart(HelpPart part) {
+    static const char* const anchors[] = {"observe",     "register", "month",
+                                          "instruments", "station",  "cautions"};
+    text_->scrollToAnchor(QLatin1String(anchors[static_cast<int>(part)]));
+}
+
+QString HelpDialog::plainText() const {
+    return text_->toPlainText();
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The menus of the main window and the two dialogs behind Help.
+#include "ui/text/term_words.h"
+#include "ui/window/help_dialog.h"
+#include "ui/window/main_window.h"
+#include "ui/window/page_set.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+
+namespace wickbook::ui {
+
+void MainWindow::buildMenus() {
+    QMenu* book = menuBar()->addMenu(tr("&Book"));
+    book->addAction(tr("&New station…"), QKeySequence::New, this, &MainWindow::showStationForm);
+    book->addAction(tr("&Open a book…"), QKeySequence::Open, this, &MainWindow::askForBook);
+    recentMenu_ = book->addMenu(tr("&Recent"));
+    connect(recentMenu_, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    book->addAction(tr("&Sample station"), this, &MainWindow::openSample);
+    book->addSeparator();
+    book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });
+    book->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    undo_ = edit->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] {
+        if (pages_ != nullptr) {
+            pages_->session().undoStack().undo();
+        }
+    });
+    redo_ = edit->addAction(tr("&Redo"), QKeySequence::Redo, this, [this] {
+        if (pages_ != nullptr) {
+            pages_->session().undoStack().redo();
+        }
+    });
+    undo_->setEnabled(false);
+    redo_->setEnabled(false);
+
+    buildPageMenu(*menuBar()->addMenu(tr("&Page")));
+
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Help on this page"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);
+    help->addAction(tr("&About Wickbook"), this, &MainWindow::showAbout);
+}
+
+void MainWindow::buildPageMenu(QMenu& menu) {
+    const QStringList titles = PageSet::titles();
+    for (int page = 0; page < titles.size(); ++page) {
+        QAction* action =
+            menu.addAction(titles[page], QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + page)),
+                           this, [this, page] { turnTo(page); });
+        action->setEnabled(false);
+        pageActions_.append(action);
+    }
+}
+
+void MainWindow::fillRecent() {
+    recentMenu_->clear();
+    for (const QString& path : settings_.recentBooks()) {
+        QAction* action = recentMenu_->addAction(QFileInfo(path).completeBaseName(), this,
+                                                 [this, path] { openBook(path); });
+        action->setToolTip(path);
+    }
+    if (recentMenu_->isEmpty()) {
+        recentMenu_->addAction(tr("no books opened yet"))->setEnabled(false);
+    }
+}
+
+void MainWindow::showHelp() {
+    if (help_ == nullptr) {
+        help_ = new HelpDialog(this);
+    }
+    help_->show();
+    help_->raise();
+    help_->showPart(pages_ == nullptr ? HelpPart::Observe : static_cast<HelpPart>(pages_->current()));
+}
+
+void MainWindow::showAbout() {
+    QMessageBox about(this);
+    about.setWindowTitle(tr("About Wickbook"));
+    about.setTextFormat(Qt::PlainText);
+    about.setText(
+        tr("Wickbook %1\n\nA register for a station with a dry and a wet bulb.\nFree software under the "
+           "GNU General Public License, version 3 or later.")
+            .arg(QApplication::applicationVersion()));
+    about.setInformativeText(cautionWords().join(QStringLiteral("\n\n")));
+    about.exec();
+}
+
+} // namespace wickbook::ui

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/session/session.h"
+#include "ui/window/window_settings.h"
+
+#include <QMainWindow>
+#include <QTemporaryDir>
+
+#include <memory>
+
+class QAction;
+class QLabel;
+class QMenu;
+class QStackedWidget;
+
+/// Menus and pages only. Opens books, turns pages, keeps the margin above them; what happens on a page is the
+/// page's. Owns the open book through its PageSet; settings and prompts are borrowed and outlive it.
+
+namespace wickbook::ui {
+
+class FirstStartPage;
+class HelpDialog;
+class IndexTabs;
+class MarginStrip;
+class PageSet;
+class Prompts;
+class StationForm;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    MainWindow(WindowSettings& settings, Prompts& prompts, Session::Clock clock, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a book; on failure the sentence is shown, the book open before stays open.
+    bool openBook(const QString& path);
+    /// A fresh copy of the invented station, gone when the window closes.
+    bool openSample();
+    /// The first-start page with its three doors.
+    void showFirstStart(const QString& sentence = {});
+    void showStationForm();
+    [[nodiscard]] PageSet* pages() const { return pages_; }
+    [[nodiscard]] MarginStrip* margin() const { return margin_; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void build();
+    void buildMenus();
+    void buildPageMenu(QMenu& menu);
+    void showPages(std::unique_ptr<Session> session);
+    void closeBook();
+    void startStation(const record::NewStation& station);
+    void askForBook();
+    void fillRecent();
+    void turnTo(int page);
+    void showHelp();
+    void showAbout();
+    void updateBanner();
+    void tell(const QString& sentence);
+
+    WindowSettings& settings_;
+    Prompts& prompts_;
+    Session::Clock clock_;
+    std::unique_ptr<QTemporaryDir> sampleFolder_;
+
+    MarginStrip* margin_ = nullptr;
+    QLabel* banner_ = nullptr;
+    QStackedWidget* front_ = nullptr;
+    FirstStartPage* firstStart_ = nullptr;
+    StationForm* stationForm_ = nullptr;
+    PageSet* pages_ = nullptr;
+    IndexTabs* tabs_ = nullptr;
+    HelpDialog* help_ = nullptr;
+    QMenu* recentMenu_ = nullptr;
+    QAction* undo_ = nullptr;
+    QAction* redo_ = nullptr;
+    QList<QAction*> pageActions_;
+};
+
+} // namespace wickbook::ui

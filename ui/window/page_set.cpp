@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/page_set.h"
+
+#include "ui/instruments/instruments_page.h"
+#include "ui/month/month_page.h"
+#include "ui/observe/observe_page.h"
+#include "ui/register/register_page.h"
+#include "ui/station/station_page.h"
+#include "ui/style/sheet.h"
+
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace wickbook::ui {
+
+PageSet::PageSet(std::unique_ptr<Session> session, const QString& draftFolder, QWidget* parent)
+    : QWidget(parent), session_(std::move(session)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* sheet = new Sheet;
+    auto* inside = new QVBoxLayout(sheet);
+    inside->setContentsMargins(1, 1, 1, 1);
+    stack_ = new QStackedWidget;
+    inside->addWidget(stack_);
+    column->addWidget(sheet);
+
+    observe_ = new ObservePage(*session_, draftFolder);
+    register_ = new RegisterPage(*session_);
+    month_ = new MonthPage(*session_);
+    stack_->addWidget(observe_);
+    stack_->addWidget(register_);
+    stack_->addWidget(month_);
+    stack_->addWidget(new InstrumentsPage(*session_));
+    stack_->addWidget(new StationPage(*session_));
+
+    const auto toRegister = [this](const record::ObservingHour& hour) {
+        turnTo(Register);
+        register_->showHour(hour);
+    };
+    connect(observe_, &ObservePage::openInRegister, this, toRegister);
+    connect(month_, &MonthPage::openInRegister, this, toRegister);
+    connect(register_, &RegisterPage::openInObserve, this, [this](const record::ObservingHour& hour) {
+        turnTo(Observe);
+        observe_->openHour(hour);
+    });
+}
+
+PageSet::~PageSet() {
+    // Pages refer to the session: they go first.
+    delete stack_;
+}
+
+QStringList PageSet::titles() {
+    return {tr("Observe"), tr("Register"), tr("Month"), tr("Instruments"), tr("Station")};
+}
+
+void PageSet::turnTo(int page) {
+    stack_->setCurrentIndex(page);
+    if (page == Observe) {
+        observe_->focusEntry();
+    } else {
+        stack_->currentWidget()->setFocus(Qt::OtherFocusReason);
+    }
+    emit turned(page);
+}
+
+int PageSet::current() const {
+    return stack_->currentIndex();
+}
+
+void PageSet::openMark(const desk::HourMark& mark) {
+    if (mark.observation) {
+        turnTo(Register);
+        register_->showHour(mark.expected.hour);
+    } else {
+        turnTo(Observe);
+        observe_->openHour(mark.expected.hour);
+    }
+}
+
+} // namespace wickbook::ui

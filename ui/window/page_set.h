@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/session/session.h"
+
+#include <QWidget>
+
+#include <memory>
+
+class QStackedWidget;
+
+/// The five pages of one open book and the ways between them. Owns the session and the pages; made when a
+/// book is opened, gone when another is.
+
+namespace wickbook::ui {
+
+class MonthPage;
+class ObservePage;
+class RegisterPage;
+
+class PageSet : public QWidget {
+    Q_OBJECT
+
+public:
+    enum Page { Observe, Register, Month, Instruments, Station };
+
+    PageSet(std::unique_ptr<Session> session, const QString& draftFolder, QWidget* parent = nullptr);
+    ~PageSet() override;
+
+    [[nodiscard]] Session& session() { return *session_; }
+    [[nodiscard]] ObservePage& observe() { return *observe_; }
+    /// The words on the index tabs, in the order of Page.
+    [[nodiscard]] static QStringList titles();
+
+    void turnTo(int page);
+    [[nodiscard]] int current() const;
+    /// From the margin: an hour kept is opened in the register, one that is not on the Observe page.
+    void openMark(const desk::HourMark& mark);
+
+signals:
+    void turned(int page);
+
+private:
+    std::unique_ptr<Session> session_;
+    QStackedWidget* stack_ = nullptr;
+    ObservePage* observe_ = nullptr;
+    RegisterPage* register_ = nullptr;
+    MonthPage* month_ = nullptr;
+};
+
+} // namespace wickbook::ui

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/prompts.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileDialog>
+#include <QRegularExpression>
+#include <QStandardPaths>
+
+namespace wickbook::ui {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("prompts", text);
+}
+
+QString documents() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+QString bookFilter() {
+    return tr("Wickbook books (*.wickbook);;All files (*)");
+}
+
+} // namespace
+
+QString DialogPrompts::newBookPath(QWidget* parent, const QString& suggestedName) {
+    QString name = suggestedName;
+    static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|]+"));
+    name.replace(unfit, QStringLiteral(" "));
+    QString path = QFileDialog::getSaveFileName(
+        parent, tr("Where the new book shall lie"),
+        QDir(documents()).filePath(name.simplified() + QStringLiteral(".wickbook")), bookFilter());
+    if (!path.isEmpty() && QFileInfo(path).suffix().isEmpty()) {
+        path += QStringLiteral(".wickbook");
+    }
+    return path;
+}
+
+QString DialogPrompts::bookToOpen(QWidget* parent) {
+    return QFileDialog::getOpenFileName(parent, tr("Open a book"), documents(), bookFilter());
+}
+
+} // namespace wickbook::ui

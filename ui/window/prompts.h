@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+class QWidget;
+
+/// The questions a window asks in dialogs of the desktop, by interface so that tests can answer them.
+
+namespace wickbook::ui {
+
+class Prompts {
+public:
+    virtual ~Prompts() = default;
+    /// Where a new book shall lie; empty: not now.
+    virtual QString newBookPath(QWidget* parent, const QString& suggestedName) = 0;
+    /// Which book to open; empty: none.
+    virtual QString bookToOpen(QWidget* parent) = 0;
+};
+
+/// The desktop's own file dialogs.
+class DialogPrompts final : public Prompts {
+public:
+    QString newBookPath(QWidget* parent, const QString& suggestedName) override;
+    QString bookToOpen(QWidget* parent) override;
+};
+
+} // namespace wickbook::ui

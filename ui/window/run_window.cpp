@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/run_window.h"
+
+#include "ui/window/main_window.h"
+#include "ui/window/prompts.h"
+#include "ui/window/window_settings.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <QStyleFactory>
+
+namespace wickbook::ui {
+
+int runWindow(int& argc, char** argv, const WindowRequest& request) {
+    QApplication::setApplicationName(QStringLiteral("wickbook"));
+    QApplication::setApplicationDisplayName(QString{});
+    QApplication application(argc, argv);
+    if (QStyle* plain = QStyleFactory::create(QStringLiteral("Fusion"))) {
+        QApplication::setStyle(plain);
+    }
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
+    QDir().mkpath(folder);
+    WindowSettings settings(QDir(folder).filePath(QStringLiteral("window.ini")));
+    DialogPrompts prompts;
+    MainWindow window(settings, prompts, std::make_shared<record::SystemClock>());
+    window.show();
+    if (request.sample) {
+        window.openSample();
+    } else if (!request.book.isEmpty()) {
+        window.openBook(request.book);
+    } else if (const QString last = settings.lastBook(); !last.isEmpty() && QFileInfo::exists(last)) {
+        window.openBook(last);
+    }
+    return QApplication::exec();
+}
+
+} // namespace wickbook::ui
