@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace wickbook::cli {
+
+/// What the process says when it ends. Scripts rely on the numbers; the table in the help of the program and
+/// in the manual page is made from these.
+enum class ExitCode {
+    Done = 0,
+    Found = 1,       ///< done, but verify found damage, or with --strict there are findings or rejected rows
+    BadInput = 2,    ///< arguments or input that can't be understood
+    BookTrouble = 3, ///< a book, or a file to be written, can't be read or written
+    Internal = 4
+};
+
+} // namespace wickbook::cli

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/output.h"
+
+#include "core/exchange/csv.h"
+#include "core/units/number_text.h"
+
+#include <fmt/format.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <system_error>
+
+namespace wickbook::cli {
+
+namespace {
+
+Refusal standardOutputFailed() {
+    return {ExitCode::BookTrouble, fmt::format("The answer can't be written to standard output: {}.",
+                                               std::generic_category().message(errno))};
+}
+
+} // namespace
+
+Outcome<Output> Output::open(const std::string& path) {
+    Output output;
+    if (path == "-") {
+        return output;
+    }
+    auto file = SafeFile::create(path);
+    if (!file) {
+        return refuse(std::move(file.error()), ExitCode::BookTrouble);
+    }
+    output.file_ = std::move(*file);
+    return output;
+}
+
+void Output::text(std::string_view bytes) {
+    if (trouble_) {
+        return;
+    }
+    if (file_) {
+        if (auto written = file_->write(bytes); !written) {
+            trouble_ = Refusal{ExitCode::BookTrouble, written.error()};
+        }
+    } else if (std::fwrite(bytes.data(), 1, bytes.size(), stdout) != bytes.size()) {
+        trouble_ = standardOutputFailed();
+    }
+}
+
+void Output::csv(const std::vector<std::string>& cells) {
+    text(exchange::csvLine(cells));
+    text(exchange::kCsvLineEnd);
+}
+
+void Output::json(const Json& document) {
+    text(document.dump(2, ' ', false, Json::error_handler_t::replace));
+    text("\n");
+}
+
+Outcome<void> Output::flush() {
+    if (!trouble_ && !file_ && std::fflush(stdout) != 0) {
+        trouble_ = standardOutputFailed();
+    }
+    if (trouble_) {
+        return tl::unexpected(*trouble_);
+    }
+    return {};
+}
+
+Outcome<void> Output::finish() {
+    if (auto flushed = flush(); !flushed) {
+        return flushed;
+    }
+    if (file_) {
+        if (auto finished = file_->finish(); !finished) {
+            return refuse(finished.error(), ExitCode::BookTrouble);
+        }
+    }
+    return {};
+}
+
+Json jsonNumber(const std::optional<double>& value) {
+    // The same digits as the CSV has: nobody should get another number from another format.
+    return value ? Json(std::strtod(units::dataText(value).c_str(), nullptr)) : Json(nullptr);
+}
+
+Json jsonText(std::string_view text) {
+    return text.empty() ? Json(nullptr) : Json(std::string(text));
+}
+
+Outcome<Format> formatFrom(const std::string& name) {
+    if (name == "text") {
+        return Format::Text;
+    }
+    if (name == "json") {
+        return Format::Json;
+    }
+    if (name == "csv") {
+        return Format::Csv;
+    }
+    return refuse(fmt::format("--format can be text, json or csv; \"{}\" is none of them.", name));
+}
+
+} // namespace wickbook::cli

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/outcome.h"
+#include "app/cli/safe_file.h"
+
+#include <nlohmann/json.hpp>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Where data go: standard output ("-") or a file that is there whole or not at all. The first failed write
+/// is remembered and told by finish().
+
+namespace wickbook::cli {
+
+using Json = nlohmann::ordered_json;
+
+class Output {
+public:
+    /// "-": standard output.
+    static Outcome<Output> open(const std::string& path);
+
+    void text(std::string_view bytes);
+    void csv(const std::vector<std::string>& cells);
+    void json(const Json& document);
+    /// What was written so far is on its way to whoever reads: for a stream that is answered line by line.
+    Outcome<void> flush();
+    Outcome<void> finish();
+
+private:
+    Output() = default;
+    std::optional<SafeFile> file_;
+    std::optional<Refusal> trouble_;
+};
+
+/// A number of data with six decimals, as in CSV; null for a missing one.
+Json jsonNumber(const std::optional<double>& value);
+/// Text, or null where it is empty.
+Json jsonText(std::string_view text);
+
+enum class Format { Text, Json, Csv };
+/// Reads "text", "json", "csv".
+Outcome<Format> formatFrom(const std::string& name);
+
+} // namespace wickbook::cli

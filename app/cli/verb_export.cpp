@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/console.h"
+#include "app/cli/export_files.h"
+#include "app/cli/options.h"
+#include "app/cli/verb_table.h"
+#include "core/desk/checked_range.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace wickbook::cli {
+
+namespace {
+
+struct ExportOptions {
+    std::string book, month, from, to, out, format = "csv";
+};
+
+Outcome<DateRange> rangeFrom(const ExportOptions& options) {
+    if (options.month.empty()) {
+        return dateRangeFrom(options.from, options.to);
+    }
+    if (!options.from.empty() || !options.to.empty()) {
+        return refuse("Give --month, or --from and --to, not both.");
+    }
+    return monthFrom(options.month).map([](date::year_month month) {
+        return DateRange{record::StationDate{date::local_days{month / 1}},
+                         record::StationDate{date::local_days{month / date::last}}};
+    });
+}
+
+Outcome<ExitCode> exportObservations(const ExportOptions& options) {
+    if (options.format == "sef") {
+        return refuse("SEF files can't be written by this version; leave --format away for CSV.");
+    }
+    if (options.format != "csv") {
+        return refuse(fmt::format("--format can be csv; \"{}\" is not.", options.format));
+    }
+    const auto range = rangeFrom(options);
+    if (!range) {
+        return tl::unexpected(range.error());
+    }
+    const auto opened = openToRead(options.book);
+    if (!opened) {
+        return tl::unexpected(opened.error());
+    }
+    const record::SystemClock clock;
+    ProgressLine progress("deriving");
+    const auto show = [&](std::size_t done, std::size_t total) {
+        progress.show(static_cast<std::int64_t>(done), static_cast<std::int64_t>(total));
+        return true;
+    };
+    const auto checked =
+        range->from || range->to
+            ? desk::checkedOn(opened->book, opened->station, range->from.value_or(kEarliestDate),
+                              range->to.value_or(kLatestDate), clock.now(), show)
+            : desk::checkedAll(opened->book, opened->station, clock.now(), show);
+    if (!checked) {
+        return refuse(checked.error());
+    }
+    const auto path = writeObservations(*opened, *checked, options.out);
+    if (!path) {
+        return tl::unexpected(path.error());
+    }
+    if (*path == "-") {
+        say(fmt::format("{} readings exported.", checked->size()));
+    } else {
+        say(fmt::format("{} readings exported to {}, their metadata beside them.", checked->size(), *path));
+    }
+    return ExitCode::Done;
+}
+
+} // namespace
+
+VerbAction declareExport(CLI::App& command) {
+    auto options = std::make_shared<ExportOptions>();
+    command.add_option("--book", options->book, "The book")->required();
+    command.add_option("--month", options->month, "One month, 2025-03");
+    command.add_option("--from", options->from, "First date, 2025-03-01 (the first reading)");
+    command.add_option("--to", options->to, "Last date (the last reading)");
+    command
+        .add_option(
+            "--out", options->out,
+            "File, or a folder in which the file is named after station and dates, or \"-\"; metadata go "
+            "into NAME-metadata.json beside it")
+        ->required();
+    command.add_option("--format", options->format, "csv (csv)");
+    return [options] { return exportObservations(*options); };
+}
+
+} // namespace wickbook::cli

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/book_access.h"
+#include "app/cli/options.h"
+#include "app/cli/output.h"
+#include "app/cli/verb_table.h"
+#include "core/psychrometry/humidity_table.h"
+#include "core/psychrometry/standard_atmosphere.h"
+#include "core/units/number_text.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace wickbook::cli {
+
+namespace {
+
+struct TableOptions {
+    std::string exposure, pressure, elevation, book, unit, step, out;
+};
+
+/// The instrument and the pressure of the table: from the options, else from the book as it stands now.
+Outcome<psychrometry::HumidityTableRequest> instrumentFrom(const TableOptions& options) {
+    psychrometry::HumidityTableRequest request;
+    std::string exposure = options.exposure;
+    std::optional<units::Pressure> pressure;
+    if (!options.book.empty()) {
+        const auto opened = openToRead(options.book);
+        if (!opened) {
+            return tl::unexpected(opened.error());
+        }
+        const auto& period = opened->station.latestPeriod();
+        request.unit = opened->unit();
+        if (const auto standard = psychrometry::standardPressure(period.elevation)) {
+            pressure = *standard;
+        }
+        if (exposure.empty()) {
+            exposure = std::string{psychrometry::entryOf(period.exposure).name};
+            if (period.ownCoefficient) {
+                request.coefficient.perKelvin = period.ownCoefficient->waterPerKelvin;
+                request.coefficient.perKelvinIce = period.ownCoefficient->icePerKelvin;
+            }
+        }
+    }
+    if (exposure.empty()) {
+        return refuse(fmt::format("Say how the thermometers hang: --exposure with one of {}, or --book.",
+                                  exposureNames(false)));
+    }
+    const auto chosen =
+        request.coefficient.perKelvin ? exposureFrom(exposure) : stationExposureFrom(exposure);
+    if (!chosen) {
+        return tl::unexpected(chosen.error());
+    }
+    request.coefficient.exposure = *chosen;
+    if (!options.pressure.empty()) {
+        const auto given = numberFrom("--pressure", options.pressure, 300, 1100, "hPa");
+        if (!given) {
+            return tl::unexpected(given.error());
+        }
+        pressure = units::Pressure::fromHectopascals(*given);
+    } else if (!options.elevation.empty()) {
+        const auto elevation = elevationFrom(options.elevation);
+        if (!elevation) {
+            return tl::unexpected(elevation.error());
+        }
+        if (const auto standard = psychrometry::standardPressure(*elevation)) {
+            pressure = *standard;
+        }
+    }
+    if (!pressure) {
+        return refuse("Say for which pressure: --pressure, --elevation or --book.");
+    }
+    request.pressure = *pressure;
+    return request;
+}
+
+Outcome<psychrometry::HumidityTableRequest> requestFrom(const TableOptions& options) {
+    auto request = instrumentFrom(options);
+    if (!request) {
+        return request;
+    }
+    if (!options.unit.empty()) {
+        const auto unit = unitFrom(options.unit);
+        if (!unit) {
+            return tl::unexpected(unit.error());
+        }
+        request->unit = *unit;
+    }
+    if (request->unit == units::TemperatureUnit::Fahrenheit) {
+        request->lowestDry = 14;
+        request->highestDry = 95;
+        request->highestDepression = 22;
+        request->depressionStep = 1;
+    }
+    if (!options.step.empty()) {
+        const auto step = numberFrom("--step", options.step, 0.1, 5, "degrees");
+        if (!step) {
+            return tl::unexpected(step.error());
+        }
+        request->depressionStep = *step;
+    }
+    return request;
+}
+
+std::string inUnit(const std::optional<units::Temperature>& value, units::TemperatureUnit unit) {
+    if (!value) {
+        return {};
+    }
+    return units::dataText(unit == units::TemperatureUnit::Celsius ? value->celsius() : value->fahrenheit());
+}
+
+/// A row a cell: bulb, dry, depression and what they give. Pairs that no air has are left out.
+void writeTable(Output& output, const psychrometry::HumidityTable& table) {
+    const bool celsius = table.request.unit == units::TemperatureUnit::Celsius;
+    const std::string suffix = celsius ? "_c" : "_f";
+    output.csv({"wick", "dry" + suffix, "depression" + suffix, "wet" + suffix, "relative_humidity_pct",
+                "dew_point" + suffix, "pressure_hpa", "exposure"});
+    const std::string pressure = units::dataText(table.request.pressure.hectopascals());
+    const std::string exposure{psychrometry::entryOf(table.request.coefficient.exposure).name};
+    for (const auto* rows : {&table.waterRows, &table.iceRows}) {
+        for (const psychrometry::HumidityTableRow& row : *rows) {
+            for (std::size_t i = 0; i < row.cells.size() && i < table.depressions.size(); ++i) {
+                const auto& cell = row.cells[i];
+                if (!cell.humidity) {
+                    continue;
+                }
+                const double depression = table.depressions[i];
+                output.csv({row.bulb == psychrometry::Surface::Ice ? "ice" : "water",
+                            units::fixedText(row.dry, 2), units::fixedText(depression, 2),
+                            units::fixedText(row.dry - depression, 2),
+                            units::dataText(cell.humidity->percent()),
+                            inUnit(cell.dewPoint, table.request.unit), pressure, exposure});
+            }
+        }
+    }
+}
+
+Outcome<ExitCode> humidityTable(const TableOptions& options) {
+    if (options.out.ends_with(".pdf")) {
+        return refuse("The printed table can't be made by this version; name a file ending in .csv, or -.");
+    }
+    const auto request = requestFrom(options);
+    if (!request) {
+        return tl::unexpected(request.error());
+    }
+    const auto table = psychrometry::humidityTable(*request);
+    if (!table) {
+        return refuse(fmt::format("No such table can be made; give a --step of 0.1 or more."));
+    }
+    auto output = Output::open(options.out);
+    if (!output) {
+        return tl::unexpected(output.error());
+    }
+    writeTable(*output, *table);
+    if (auto finished = output->finish(); !finished) {
+        return tl::unexpected(finished.error());
+    }
+    return ExitCode::Done;
+}
+
+} // namespace
+
+VerbAction declareTable(CLI::App& command) {
+    auto options = std::make_shared<TableOptions>();
+    command.add_option("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(false));
+    command.add_option("--pressure", options->pressure, "Station pressure, hPa");
+    command.add_option("--elevation", options->elevation,
+                       "Metres above the sea, for the standard atmosphere");
+    command.add_option("--book", options->book, "A book, for its exposure, elevation and unit");
+    command.add_option("--unit", options->unit, "c or f (c, or the book's)");
+    command.add_option("--step", options->step,
+                       "Step of the depression, in degrees of the unit (0.5, in °F 1)");
+    command.add_option("--out", options->out, "CSV file, or - for standard output")->required();
+    return [options] { return humidityTable(*options); };
+}
+
+} // namespace wickbook::cli

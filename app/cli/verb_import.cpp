@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/import_files.h"
+#include "app/cli/options.h"
+#include "app/cli/verb_table.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+
+namespace wickbook::cli {
+
+namespace {
+
+struct ImportTexts {
+    std::string book, unit, decimal, zone, rejects, onConflict = "reject";
+    std::vector<std::string> in, map;
+    bool dryRun = false;
+    bool strict = false;
+};
+
+std::string fieldNames() {
+    std::string names;
+    for (int i = 0; i < exchange::kImportFieldCount; ++i) {
+        names +=
+            (i == 0 ? "" : ", ") + std::string{exchange::fieldName(static_cast<exchange::ImportField>(i))};
+    }
+    return names;
+}
+
+Outcome<std::map<std::string, exchange::ImportField>> columnsFrom(const std::vector<std::string>& maps) {
+    std::map<std::string, exchange::ImportField> columns;
+    for (const std::string& text : maps) {
+        // A column's name may hold '='; a field's can't.
+        const auto equals = text.rfind('=');
+        const auto field = equals == std::string::npos
+                               ? std::nullopt
+                               : exchange::fieldFromName(std::string_view{text}.substr(equals + 1));
+        if (!field || equals == 0) {
+            return refuse(
+                fmt::format("--map {}: write FILE_COLUMN=FIELD with one of {}.", text, fieldNames()));
+        }
+        columns[text.substr(0, equals)] = *field;
+    }
+    return columns;
+}
+
+Outcome<ImportRequest> requestFrom(const ImportTexts& texts) {
+    ImportRequest request;
+    request.book = texts.book;
+    request.files = texts.in;
+    request.rejects = texts.rejects;
+    request.dryRun = texts.dryRun;
+    request.strict = texts.strict;
+    for (const std::string& file : texts.in) {
+        if (file.ends_with(".tsv")) {
+            return refuse(
+                fmt::format("{}: SEF files can't be read by this version; give the register as CSV.", file));
+        }
+    }
+    if (std::count(texts.in.begin(), texts.in.end(), "-") > 1) {
+        return refuse("Standard input can be read once: give --in - only once.");
+    }
+    const auto columns = columnsFrom(texts.map);
+    if (!columns) {
+        return tl::unexpected(columns.error());
+    }
+    request.options.columns = *columns;
+    if (!texts.unit.empty()) {
+        const auto unit = unitFrom(texts.unit);
+        if (!unit) {
+            return tl::unexpected(unit.error());
+        }
+        request.options.unit = *unit;
+    }
+    if (texts.decimal == "comma") {
+        request.options.decimal = units::DecimalMark::Comma;
+    } else if (texts.decimal == "point") {
+        request.options.decimal = units::DecimalMark::Point;
+    } else if (!texts.decimal.empty()) {
+        return refuse(fmt::format("--decimal can be comma or point; \"{}\" is neither.", texts.decimal));
+    }
+    if (!texts.zone.empty()) {
+        auto zone = zoneFrom(texts.zone);
+        if (!zone) {
+            return tl::unexpected(zone.error());
+        }
+        request.options.zone = *zone;
+    }
+    if (texts.onConflict == "keep") {
+        request.onConflict = exchange::OnConflict::Keep;
+    } else if (texts.onConflict == "revise") {
+        request.onConflict = exchange::OnConflict::Revise;
+    } else if (texts.onConflict != "reject") {
+        return refuse(fmt::format("--on-conflict can be keep, revise or reject; \"{}\" is none of them.",
+                                  texts.onConflict));
+    }
+    return request;
+}
+
+} // namespace
+
+VerbAction declareImport(CLI::App& command) {
+    auto texts = std::make_shared<ImportTexts>();
+    command.add_option("--book", texts->book, "The book")->required();
+    command.add_option("--in", texts->in, "CSV file, \"-\" for standard input; several may be given")
+        ->required()
+        ->expected(1)
+        ->take_all();
+    command.add_option("--map", texts->map, "FILE_COLUMN=FIELD, as often as needed; fields: " + fieldNames())
+        ->expected(1)
+        ->take_all();
+    command.add_option("--unit", texts->unit, "Unit of the temperatures: c or f (the station's)");
+    command.add_option("--decimal", texts->decimal, "comma or point (either)");
+    command.add_option("--zone", texts->zone, "Zone of times without an offset (the station's)");
+    command.add_option("--rejects", texts->rejects,
+                       "CSV file for the lines that could not be taken, with number, text and reason");
+    command.add_option(
+        "--on-conflict", texts->onConflict,
+        "Where the book holds a reading at the hour: keep it, revise it, or reject the line (reject)");
+    command.add_flag("--dry-run", texts->dryRun, "Say what would happen and store nothing");
+    command.add_flag("--strict", texts->strict,
+                     "Exit code 1 where a line is rejected or a reading has a finding");
+    return [texts]() -> Outcome<ExitCode> { return requestFrom(*texts).and_then(importFiles); };
+}
+
+} // namespace wickbook::cli

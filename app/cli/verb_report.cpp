@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/book_access.h"
+#include "app/cli/console.h"
+#include "app/cli/options.h"
+#include "app/cli/output.h"
+#include "app/cli/verb_table.h"
+#include "core/desk/checked_range.h"
+#include "ui/print/month_files.h"
+
+#include <CLI/CLI.hpp>
+#include <QApplication>
+#include <fmt/format.h>
+
+#include <array>
+#include <cstdlib>
+#include <memory>
+
+namespace wickbook::cli {
+
+namespace {
+
+struct ReportOptions {
+    std::string book, month, out, paper = "a4", language;
+};
+
+Outcome<QLocale> localeFrom(const std::string& language) {
+    if (language.empty()) {
+        return QLocale::c();
+    }
+    const QString asked = QString::fromStdString(language);
+    const QLocale locale(asked);
+    // QLocale takes an unknown name for "C" without a word.
+    if (locale.language() == QLocale::C) {
+        return refuse(fmt::format(
+            "--language: \"{}\" is no language of this system; write it like en, de or pt_BR.", language));
+    }
+    return locale;
+}
+
+Outcome<ui::Paper> paperFrom(const std::string& name) {
+    if (name == "a4" || name == "A4") {
+        return ui::Paper::A4;
+    }
+    if (name == "letter" || name == "Letter") {
+        return ui::Paper::Letter;
+    }
+    return refuse(fmt::format("--paper can be a4 or letter; \"{}\" is neither.", name));
+}
+
+Outcome<ExitCode> report(const ReportOptions& options) {
+    const auto month = monthFrom(options.month);
+    if (!month) {
+        return tl::unexpected(month.error());
+    }
+    const auto paper = paperFrom(options.paper);
+    if (!paper) {
+        return tl::unexpected(paper.error());
+    }
+    const auto locale = localeFrom(options.language);
+    if (!locale) {
+        return tl::unexpected(locale.error());
+    }
+    if (options.out == "-") {
+        return refuse("A report is several files: name a folder with --out.");
+    }
+    const auto opened = openToRead(options.book);
+    if (!opened) {
+        return tl::unexpected(opened.error());
+    }
+    const record::SystemClock clock;
+    const auto monthly = desk::monthReport(opened->book, opened->station, *month, clock.now());
+    if (!monthly) {
+        return refuse(monthly.error());
+    }
+    // Charts and pages are drawn without a display. What the person set stays.
+    setenv("QT_QPA_PLATFORM", "offscreen", 0);
+    int argc = 1;
+    std::array<char, 9> name{"wickbook"};
+    std::array<char*, 2> argv{name.data(), nullptr};
+    const QApplication application(argc, argv.data());
+
+    const auto written =
+        ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), *paper, *locale});
+    if (!written) {
+        return refuse(written.error().sentence.toStdString(), ExitCode::BookTrouble);
+    }
+    auto output = Output::open("-");
+    for (const QString& path : *written) {
+        output->text(path.toStdString() + "\n");
+    }
+    if (auto finished = output->finish(); !finished) {
+        return tl::unexpected(finished.error());
+    }
+    if (monthly->readings.empty()) {
+        say(fmt::format("There is no reading in {}; the report says so.", options.month));
+    } else {
+        say(fmt::format("{}: {} readings, {} open queries.", options.month, monthly->readings.size(),
+                        monthly->openQueries));
+    }
+    return ExitCode::Done;
+}
+
+} // namespace
+
+VerbAction declareReport(CLI::App& command) {
+    auto options = std::make_shared<ReportOptions>();
+    command.add_option("--book", options->book, "The book")->required();
+    command.add_option("--month", options->month, "The month, 2025-03")->required();
+    command
+        .add_option(
+            "--out", options->out,
+            "Folder for month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg "
+            "and paragraph.txt; made if it is not there")
+        ->required();
+    command.add_option("--paper", options->paper, "a4 or letter (a4)");
+    command.add_option("--language", options->language,
+                       "Language of page and paragraph, such as de (English)");
+    return [options] { return report(*options); };
+}
+
+} // namespace wickbook::cli

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/verb_table.h"
+
+#include <algorithm>
+#include <array>
+
+namespace wickbook::cli {
+
+std::span<const VerbEntry> verbTable() {
+    static constexpr std::array<VerbEntry, 13> kTable{{
+        {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
+        {"new", "Begin a book for a station", declareNew},
+        {"period", "Say what differs at the station from a date on", declarePeriod},
+        {"add", "Enter readings", declareAdd},
+        {"import", "Bring in a register from CSV files", declareImport},
+        {"check", "What the plausibility checks say of the readings", declareCheck},
+        {"export", "Observations as CSV, with their metadata beside them", declareExport},
+        {"report", "A month's return: tables, page, chart and paragraph", declareReport},
+        {"table", "Humidity table for an instrument and pressure", declareTable},
+        {"history", "Every revision of one reading", declareHistory},
+        {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
+        {"backup", "Copy a book, verified", declareBackup},
+        {"restore", "Make a new book from a copy, verified", declareRestore},
+    }};
+    return kTable;
+}
+
+bool isVerb(std::string_view name) {
+    const auto table = verbTable();
+    return std::any_of(table.begin(), table.end(), [&](const VerbEntry& verb) { return verb.name == name; });
+}
+
+} // namespace wickbook::cli
