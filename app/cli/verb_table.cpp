@@ -7,7 +7,7 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 13> kTable{{
+    static constexpr std::array<VerbEntry, 14> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -21,6 +21,7 @@ std::span<const VerbEntry> verbTable() {
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
         {"backup", "Copy a book, verified", declareBackup},
         {"restore", "Make a new book from a copy, verified", declareRestore},
+        {"sample", "Write the invented sample station into a new book", declareSample},
     }};
     return kTable;
 }

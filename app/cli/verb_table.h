@@ -43,5 +43,6 @@ VerbAction declareHistory(CLI::App& command);
 VerbAction declareVerify(CLI::App& command);
 VerbAction declareBackup(CLI::App& command);
 VerbAction declareRestore(CLI::App& command);
+VerbAction declareSample(CLI::App& command);
 
 } // namespace wickbook::cli

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/console.h"
+#include "app/cli/options.h"
+#include "app/cli/verb_table.h"
+#include "core/desk/sample_book.h"
+#include "core/record/clock.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace wickbook::cli {
+
+namespace {
+
+struct SampleOptions {
+    std::string book, lastDay;
+    int years = sample::SamplePlan{}.years;
+    std::uint64_t seed = sample::kSampleSeed;
+};
+
+Outcome<ExitCode> writeSample(const SampleOptions& options) {
+    const auto clock = std::make_shared<record::SystemClock>();
+    sample::SamplePlan plan = desk::samplePlanUntil(clock->now());
+    if (!options.lastDay.empty()) {
+        const auto lastDay = dateFrom("--last-day", options.lastDay);
+        if (!lastDay) {
+            return tl::unexpected(lastDay.error());
+        }
+        plan.lastDay = *lastDay;
+        plan.until.reset();
+    }
+    plan.years = options.years;
+    plan.seed = options.seed;
+
+    ProgressLine progress("writing");
+    const auto book =
+        desk::createSampleBook(options.book, plan, clock, [&](std::int64_t done, std::int64_t total) {
+            progress.show(done, total);
+            return true;
+        });
+    if (!book) {
+        return refuse(book.error());
+    }
+    say(fmt::format("The book of the invented sample station is written: {}.", options.book));
+    return ExitCode::Done;
+}
+
+} // namespace
+
+VerbAction declareSample(CLI::App& command) {
+    auto options = std::make_shared<SampleOptions>();
+    command.add_option("--book", options->book, "File of the new book; nothing may be there yet")->required();
+    command.add_option("--years", options->years, "Whole years before the last five weeks")
+        ->check(CLI::Range(0, 200));
+    command.add_option("--last-day", options->lastDay, "Date of the last readings (today, up to now)");
+    command.add_option("--seed", options->seed, "Another seed is another station");
+    return [options] { return writeSample(*options); };
+}
+
+} // namespace wickbook::cli
