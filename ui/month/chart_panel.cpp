@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/month/chart_panel.h"
 
-#include "ui/month/station_averages.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
@@ -31,6 +30,7 @@ ChartPanel::ChartPanel(Session& session, QLocale locale, QWidget* parent)
     : QWidget(parent)
     , session_(session)
     , locale_(std::move(locale))
+    , averages_(session)
     , points_(std::make_shared<ChartPoints>()) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Chart of humidity and dew point"));
@@ -131,6 +131,7 @@ void ChartPanel::setSpan(ChartSpan span) {
 
 void ChartPanel::reload() {
     loaded_.reset();
+    averages_.forget();
     show(from_, to_);
 }
 
@@ -144,6 +145,7 @@ void ChartPanel::show(record::Instant from, record::Instant to) {
         load(first - half, last + half);
     }
     for (HumidityChart* chart : {humidity_, dewPoint_}) {
+        chart->setAverage(averages_.of(chart->quantity(), first, last));
         chart->setSpan(from, to);
     }
     const bool nothing = std::none_of(order_.begin(), order_.end(), [&](const ChartPoint* point) {
@@ -167,7 +169,6 @@ void ChartPanel::load(record::StationDate first, record::StationDate last) {
     order_ = points_->inTimeOrder();
     for (HumidityChart* chart : {humidity_, dewPoint_}) {
         chart->setPoints(points_);
-        chart->setAverage(stationAverages(session_, chart->quantity(), first, last));
     }
     if (caretPoint() == nullptr) {
         caret_.reset();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/month/chart_view.h"
+#include "ui/month/station_averages.h"
 #include "ui/session/session.h"
 
 #include <QLocale>
@@ -71,6 +72,7 @@ private:
     ChartSpan span_ = ChartSpan::Month;
     record::Instant from_{}, to_{};
     std::optional<std::pair<record::StationDate, record::StationDate>> loaded_;
+    StationAverages averages_;
     std::shared_ptr<const ChartPoints> points_;
     std::vector<const ChartPoint*> order_; ///< points_ in time order
     std::optional<record::Instant> caret_;

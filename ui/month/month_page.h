@@ -9,7 +9,6 @@
 
 class QComboBox;
 class QLabel;
-class QPushButton;
 class QTableView;
 
 /// Where the month is looked at, settled and handed on: the chart, the month's numbers, the queries still
@@ -30,8 +29,8 @@ public:
 
     [[nodiscard]] date::year_month month() const { return month_; }
 
-    /// Writes the monthly return into a folder, without asking; the sentence to show, empty when all is well
-    /// is never returned: it tells what was written or what could not be.
+    /// Writes the monthly return into a folder, without asking. The sentence shown: what was written, or what
+    /// could not be.
     QString writeReturn(const QString& folder, Paper paper);
     /// Every observation of the book as CSV with its sidecar; the sentence to show.
     QString exportAll(const QString& path);
@@ -44,8 +43,11 @@ signals:
     void openInRegister(const wickbook::record::ObservingHour& hour);
 
 private:
-    void build();
+    QWidget* buildTop();
+    QWidget* buildNumbers();
+    void readAgain();
     void reload();
+    [[nodiscard]] QString completenessWords() const;
     void askForReturn();
     void askForExport();
 

@@ -66,8 +66,8 @@ void HumidityChart::Ground::paintAverage(QPainter& painter) const {
         const double left = std::max(chart_.plot_.left(), chart_.xOf(span.from));
         const double right = std::min(chart_.plot_.right(), chart_.xOf(span.to));
         if (right > left) {
-            painter.drawRect(
-                QRectF{QPointF{left, chart_.yOf(span.high)}, QPointF{right, chart_.yOf(span.low)}});
+            painter.drawRect(QRectF{QPointF{left, chart_.yOf(chart_.shown(span.high))},
+                                    QPointF{right, chart_.yOf(chart_.shown(span.low))}});
         }
     }
 }

@@ -173,8 +173,8 @@ void HumidityChart::scaleValues() {
     std::for_each(points_->extras.begin(), points_->extras.end(), widen);
     for (const AverageSpan& span : average_.spans) {
         if (span.to >= from_ && span.from <= to_) {
-            low = std::min(low, span.low);
-            high = std::max(high, span.high);
+            low = std::min(low, shown(span.low));
+            high = std::max(high, shown(span.high));
         }
     }
     if (low > high) {

@@ -26,7 +26,7 @@ namespace wickbook::ui {
 /// The station's own months of other years, as a quiet band.
 struct AverageSpan {
     record::Instant from{}, to{};
-    double low = 0, high = 0; ///< quartiles, in the chart's unit
+    double low = 0, high = 0; ///< quartiles, % or °C
 };
 struct ChartAverage {
     int years = 0; ///< the fewest behind any span

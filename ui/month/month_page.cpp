@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/month/month_page.h"
+
+#include "ui/month/chart_panel.h"
+#include "ui/month/month_numbers.h"
+#include "ui/month/observations_export.h"
+#include "ui/month/queries_panel.h"
+#include "ui/style/tokens.h"
+#include "ui/style/type.h"
+#include "ui/text/error_words.h"
+#include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace wickbook::ui {
+
+MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
+    column->setSpacing(space::kGroup);
+    column->addWidget(buildTop());
+    empty_ = makeLabel({}, TypeSize::Body);
+    empty_->setObjectName(QStringLiteral("empty"));
+    empty_->setWordWrap(true);
+    column->addWidget(empty_);
+
+    auto* halves = new QSplitter(Qt::Vertical);
+    halves->setChildrenCollapsible(false);
+    chart_ = new ChartPanel(session_, locale());
+    chart_->setObjectName(QStringLiteral("chart"));
+    halves->addWidget(chart_);
+    auto* below = new QSplitter(Qt::Horizontal);
+    below->setChildrenCollapsible(false);
+    below->addWidget(buildNumbers());
+    queries_ = new QueriesPanel(session_, locale());
+    below->addWidget(queries_);
+    below->setStretchFactor(0, 3);
+    below->setStretchFactor(1, 2);
+    halves->addWidget(below);
+    halves->setStretchFactor(0, 3);
+    halves->setStretchFactor(1, 2);
+    column->addWidget(halves, 1);
+    message_ = makeLabel({}, TypeSize::Label, false);
+    message_->setObjectName(QStringLiteral("message"));
+    message_->setWordWrap(true);
+    column->addWidget(message_);
+
+    connect(chart_, &ChartPanel::openAsked, this, &MonthPage::openInRegister);
+    connect(queries_, &QueriesPanel::openAsked, this, &MonthPage::openInRegister);
+    connect(queries_, &QueriesPanel::said, message_, &QLabel::setText);
+    connect(&session_, &Session::observationsChanged, this, &MonthPage::readAgain);
+    connect(&session_, &Session::factsChanged, this, &MonthPage::readAgain);
+    const date::year_month_day today{session_.today()};
+    showMonth(today.year() / today.month());
+}
+
+MonthPage::~MonthPage() = default;
+
+QWidget* MonthPage::buildTop() {
+    auto* top = new QWidget;
+    auto* row = new QHBoxLayout(top);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(space::kGroup);
+    const auto button = [&](const QString& text, const QString& name, const QString& accessible) {
+        auto* made = new QPushButton(text);
+        made->setObjectName(name);
+        made->setAccessibleName(accessible);
+        made->setToolTip(accessible);
+        return made;
+    };
+    auto* back = button(QStringLiteral("‹"), QStringLiteral("back"), tr("The month before (Alt+←)"));
+    auto* on = button(QStringLiteral("›"), QStringLiteral("on"), tr("The month after (Alt+→)"));
+    heading_ = makeHeading({});
+    heading_->setObjectName(QStringLiteral("heading"));
+    paper_ = new QComboBox;
+    paper_->setObjectName(QStringLiteral("paper"));
+    paper_->setAccessibleName(tr("Paper of the monthly return"));
+    paper_->addItem(tr("A4"), static_cast<int>(Paper::A4));
+    paper_->addItem(tr("Letter"), static_cast<int>(Paper::Letter));
+    if (locale().measurementSystem() == QLocale::ImperialUSSystem) {
+        paper_->setCurrentIndex(1);
+    }
+    auto* handOn = button(tr("Monthly &return…"), QStringLiteral("return"),
+                          tr("Write the month's report, charts, tables and paragraph into a folder"));
+    auto* all = button(tr("All readings as CS&V…"), QStringLiteral("export"),
+                       tr("Write every observation of the book into one CSV file"));
+    row->addWidget(back);
+    row->addWidget(heading_);
+    row->addWidget(on);
+    row->addStretch();
+    row->addWidget(paper_);
+    row->addWidget(handOn);
+    row->addWidget(all);
+    const auto step = [this](int months) { showMonth(month_ + date::months{months}); };
+    connect(back, &QPushButton::clicked, this, [step] { step(-1); });
+    connect(on, &QPushButton::clicked, this, [step] { step(1); });
+    connect(handOn, &QPushButton::clicked, this, &MonthPage::askForReturn);
+    connect(all, &QPushButton::clicked, this, &MonthPage::askForExport);
+    const auto shortcut = [&](const QKeySequence& keys, int months) {
+        auto* made = new QShortcut(keys, this);
+        made->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(made, &QShortcut::activated, this, [step, months] { step(months); });
+    };
+    shortcut(Qt::Key_PageUp, -1);
+    shortcut(Qt::Key_PageDown, 1);
+    shortcut(Qt::ALT | Qt::Key_Left, -1);
+    shortcut(Qt::ALT | Qt::Key_Right, 1);
+    return top;
+}
+
+QWidget* MonthPage::buildNumbers() {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, space::kGroup, 0);
+    column->setSpacing(space::kStep);
+    completeness_ = makeLabel({}, TypeSize::Body, false);
+    completeness_->setObjectName(QStringLiteral("completeness"));
+    completeness_->setWordWrap(true);
+    column->addWidget(completeness_);
+    numbers_ = new MonthNumbersModel(locale(), this);
+    numbersView_ = new QTableView;
+    numbersView_->setObjectName(QStringLiteral("numbers"));
+    numbersView_->setModel(numbers_);
+    numbersView_->setAccessibleName(tr("The month's numbers, at observing hours"));
+    numbersView_->setSelectionMode(QAbstractItemView::SingleSelection);
+    numbersView_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    numbersView_->setTabKeyNavigation(false);
+    numbersView_->setShowGrid(false);
+    numbersView_->setWordWrap(false);
+    numbersView_->verticalHeader()->hide();
+    numbersView_->verticalHeader()->setDefaultSectionSize(typePixels(22));
+    numbersView_->horizontalHeader()->setHighlightSections(false);
+    column->addWidget(numbersView_, 1);
+    return box;
+}
+
+void MonthPage::showMonth(date::year_month month) {
+    month_ = month;
+    message_->clear();
+    reload();
+    chart_->showMonth(month);
+}
+
+void MonthPage::readAgain() {
+    reload();
+    chart_->reload();
+}
+
+void MonthPage::reload() {
+    heading_->setText(monthWords(locale(), month_));
+    auto report = session_.monthReport(month_);
+    if (!report) {
+        report_.reset();
+        message_->setText(storeErrorWords(report.error()));
+        return;
+    }
+    report_ = std::move(*report);
+    const bool nothing = report_->readings.empty();
+    empty_->setText(tr("Nothing has been written down in %1.").arg(monthWords(locale(), month_)));
+    empty_->setVisible(nothing);
+    numbersView_->setVisible(!nothing);
+    numbers_->show(*report_);
+    numbersView_->resizeColumnsToContents();
+    completeness_->setText(completenessWords());
+    completeness_->setVisible(!nothing);
+    queries_->show(*report_);
+}
+
+QString MonthPage::completenessWords() const {
+    const climate::HourSummary& all = report_->summary.all;
+    QStringList sentences;
+    sentences << tr("%1 of %2 readings at observing hours count, %3 are missing, %4 set aside.")
+                     .arg(QString::number(all.n), QString::number(all.expected), QString::number(all.missing),
+                          QString::number(all.setAside));
+    if (report_->summary.hoursToCome > 0) {
+        sentences << tr("%1 hours are still to come.").arg(QString::number(report_->summary.hoursToCome));
+    }
+    sentences << withheldSentences(*report_);
+    if (report_->station.facts().invented) {
+        sentences << tr("Mark: %1.").arg(inventedWords());
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString MonthPage::writeReturn(const QString& folder, Paper paper) {
+    if (!report_) {
+        return tr("The month could not be read, so nothing was written.");
+    }
+    const auto written = writeMonthFiles(*report_, {folder, paper, locale()});
+    const QString sentence =
+        written ? tr("%1 files were written into %2.")
+                      .arg(QString::number(written->size()), QDir::toNativeSeparators(folder))
+                : written.error().sentence;
+    message_->setText(sentence);
+    return sentence;
+}
+
+QString MonthPage::exportAll(const QString& path) {
+    const auto written = exportObservations(session_, path);
+    const QString sentence = written ? tr("%1 observations were written to %2.")
+                                           .arg(QString::number(*written), QDir::toNativeSeparators(path))
+                                     : written.error();
+    message_->setText(sentence);
+    return sentence;
+}
+
+void MonthPage::askForReturn() {
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the monthly return"));
+    if (!folder.isEmpty()) {
+        writeReturn(folder, static_cast<Paper>(paper_->currentData().toInt()));
+    }
+}
+
+void MonthPage::askForExport() {
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("All readings as CSV"), QStringLiteral("readings.csv"), tr("CSV files (*.csv)"));
+    if (!path.isEmpty()) {
+        exportAll(path);
+    }
+}
+
+} // namespace wickbook::ui
