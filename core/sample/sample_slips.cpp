@@ -220,7 +220,7 @@ void plantFrostSlips(Planter& planter, const SampleRegister& book) {
     planter.plant(
         "ice-over-dry", "ice bulb read too high", 16,
         [](const Observation& o, std::size_t) {
-            return o.hour && o.wick == WickState::Ice && dryOf(o) < -1.8;
+            return o.hour && o.wick == WickState::Ice && dryOf(o) < -1.3;
         },
         [](Observation& o) { setBulb(o.wet, dryOf(o) + 0.9); });
 }
