@@ -15,8 +15,8 @@ namespace wickbook::store {
 void copyPages(SQLite::Database& source, const std::filesystem::path& target) {
     std::unique_ptr<SQLite::Database> copy;
     try {
-        copy = std::make_unique<SQLite::Database>(
-            target.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, kPatienceMilliseconds);
+        copy = std::make_unique<SQLite::Database>(target.string(), SQLite::OPEN_READWRITE,
+                                                  kPatienceMilliseconds);
         sqlite3_extended_result_codes(copy->getHandle(), 1);
         copy->exec("PRAGMA synchronous=EXTRA");
         SQLite::Backup backup(*copy, source);
@@ -41,6 +41,8 @@ Result<void> Book::backupTo(const std::filesystem::path& path) const {
         if (auto free = checkNameIsFree(path); !free)
             return free;
         FileBeside beside(path);
+        if (auto made = beside.make(); !made)
+            return made;
         copyPages(state_->db(), beside.path());
         {
             auto copy = Book::open(beside.path(), OpenMode::ReadOnly, state_->clock);
@@ -53,11 +55,7 @@ Result<void> Book::backupTo(const std::filesystem::path& path) const {
                 return tl::unexpected(state_->error(
                     StoreErrorKind::Damaged, "the copy did not pass: " + report->problems.front().detail));
         }
-        auto placed = beside.place();
-        // The copy stood there and was thrown away: the message is about the name that was wanted.
-        if (!placed)
-            placed.error().path = path.string();
-        return placed;
+        return beside.place();
     });
 }
 

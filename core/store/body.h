@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/body_error.h"
 #include "core/units/decimal.h"
 #include "core/units/read_temperature.h"
 
@@ -8,7 +9,6 @@
 
 #include <cstdint>
 #include <limits>
-#include <stdexcept>
 #include <string>
 #include <string_view>
 
@@ -16,22 +16,7 @@
 /// blanks), so equal values give equal bytes. Reading passes over absent and unknown keys; what is there but
 /// can't be read as it should throws MalformedBody, which the room turns into "Damaged".
 
-namespace wickbook::store {
-
-/// A stored body that can't be what this program wrote.
-struct MalformedBody : std::runtime_error {
-    using std::runtime_error::runtime_error;
-};
-
-/// A value that could not be read back as it is: it is refused before anything is written.
-struct UnkeepableValue : std::runtime_error {
-    using std::runtime_error::runtime_error;
-};
-
-/// UTF-8 without overlong forms, surrogates or anything past U+10FFFF (Unicode 15, table 3-7).
-bool isUtf8(std::string_view text);
-
-namespace body {
+namespace wickbook::store::body {
 
 using Json = nlohmann::json;
 
@@ -62,6 +47,4 @@ units::TemperatureUnit unit(const Json& value, const char* what);
 
 [[noreturn]] void malformed(const char* what);
 
-} // namespace body
-
-} // namespace wickbook::store
+} // namespace wickbook::store::body

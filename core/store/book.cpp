@@ -56,6 +56,18 @@ StoreError judged(StoreError error, bool journalBeside, bool writing) {
     return error;
 }
 
+/// SQLite reads what is missing of a last page as zeros.
+void checkWhole(const Connection& connection, const std::filesystem::path& file) {
+    const ReadGuard nobodyWrites(connection.db());
+    const std::int64_t pages = connection.db().execAndGet("PRAGMA page_count").getInt64();
+    const std::int64_t pageSize = connection.db().execAndGet("PRAGMA page_size").getInt64();
+    const auto size = static_cast<std::int64_t>(std::filesystem::file_size(file));
+    if (size < pages * pageSize)
+        throw Refusal{connection.error(
+            StoreErrorKind::Damaged,
+            fmt::format("the file is cut short: {} of {} bytes are there", size, pages * pageSize))};
+}
+
 void checkSchema(const Connection& connection) {
     for (const std::string& difference : schemaDifferences(connection.db(), migrations())) {
         // What somebody added for themselves does no harm, except a trigger, which would run with our writes.
@@ -87,10 +99,12 @@ Result<Book> Book::create(const std::filesystem::path& path, const record::Stati
             return free;
         const std::vector<FactRow> rows = factRows(facts);
         FileBeside beside(path);
+        if (auto made = beside.make(); !made)
+            return made;
         std::unique_ptr<Connection> connection;
         auto written = guarded(path, nullptr, [&]() -> Result<void> {
-            connection = std::make_unique<Connection>(
-                connect(path, beside.path(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, clock));
+            connection =
+                std::make_unique<Connection>(connect(path, beside.path(), SQLite::OPEN_READWRITE, clock));
             return guarded(*connection, [&]() -> Result<void> {
                 connection->db().exec("PRAGMA journal_mode=DELETE");
                 connection->db().exec(fmt::format("PRAGMA application_id={}", kApplicationId).c_str());
@@ -106,11 +120,8 @@ Result<Book> Book::create(const std::filesystem::path& path, const record::Stati
             });
         });
         connection.reset();
-        if (!written) {
-            if (whyNotWritable(path, beside.path()) && written.error().kind == StoreErrorKind::CannotOpen)
-                written.error().detail += " (the folder may not be writable)";
+        if (!written)
             return written;
-        }
         return beside.place();
     });
     if (!created)
@@ -150,6 +161,7 @@ Result<Book> Book::open(const std::filesystem::path& path, OpenMode mode,
                 connect(path, file, readOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE, clock);
             return guarded(*state, [&]() -> Result<void> {
                 // The first read: SQLite takes an interrupted write back here.
+                checkWhole(*state, file);
                 const int version = state->db().execAndGet("PRAGMA user_version").getInt();
                 if (!readOnly && sqlite3_db_readonly(state->db().getHandle(), "main") != 0)
                     readOnly =

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/record/clock.h"
-#include "core/store/body.h"
+#include "core/store/body_error.h"
 #include "core/store/book.h"
 #include "core/store/sqlite_error.h"
 

@@ -63,6 +63,14 @@ FileBeside::~FileBeside() {
     ::unlink(journalOf(path_).c_str());
 }
 
+tl::expected<void, StoreError> FileBeside::make() {
+    const int descriptor = ::open(path_.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
+    if (descriptor < 0)
+        return tl::unexpected(errorFromSystem(errno, target_, "making a file in the folder"));
+    ::close(descriptor);
+    return {};
+}
+
 tl::expected<void, StoreError> FileBeside::place() {
     if (auto synced = syncPath(path_, O_RDWR); !synced)
         return synced;

@@ -22,6 +22,9 @@ public:
     ~FileBeside();
 
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+    /// Makes the file, empty; what the disk or the folder has against it is known here, before SQLite, which
+    /// would keep the reason to itself. Errors: DiskFull, ReadOnly, CannotOpen, InputOutput.
+    tl::expected<void, StoreError> make();
     /// Syncs the file, gives it the target's name, syncs the folder. Pre: nothing has it open.
     /// Errors: AlreadyThere, DiskFull, InputOutput, ReadOnly, CannotOpen.
     tl::expected<void, StoreError> place();

@@ -65,6 +65,8 @@ std::filesystem::path copyAndMigrate(SQLite::Database& database, const std::file
     if (auto free = checkNameIsFree(copy); !free)
         throw Refusal{free.error()};
     FileBeside beside(copy);
+    if (auto made = beside.make(); !made)
+        throw Refusal{made.error()};
     copyPages(database, beside.path());
     {
         SQLite::Database copied(beside.path().string(), SQLite::OPEN_READONLY, kPatienceMilliseconds);
