@@ -10,7 +10,7 @@
 
 namespace wickbook::climate {
 
-/// When a mean is not given (WMO-No. 1203, 2017, section 4.4.1): 11 or more days missing, or 5 or more in a
+/// When a mean is not given (WMO-No. 1203, 2017; section 4.4.1 from memory): 11 or more days missing, or 5 or more in a
 /// row; a stricter 5/3 can be chosen.
 struct CompletenessRule {
     int daysMissing = 11;

@@ -81,7 +81,7 @@ struct SampleStation {
 /// Station, thermometers, certificates and their history: all but the readings.
 record::StationFacts sampleFacts(const SamplePlan& plan);
 
-/// The whole station. Work in proportion to the years: a hundred take about a second.
+/// The whole station. Work in proportion to the years: a hundred take a few seconds.
 SampleStation makeSample(const SamplePlan& plan);
 
 /// The newest revision of each observation as a book would hand it out, in time order, none withdrawn:
