@@ -1,8 +1,68 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/likely_causes.h"
 #include "core/checks/roots.h"
+#include "core/checks/rule_support.h"
 #include "core/checks/rules.h"
 
+#include <algorithm>
+
 namespace wickbook::checks {
+
+namespace {
+
+/// Findings that a slip of eye or hand with the numbers could have brought about.
+bool mayBeASlip(const Finding& finding) {
+    return finding.severity >= Severity::Soft && finding.root != Root::Time &&
+           finding.root != Root::Pressure && finding.code != "coefficient-missing" &&
+           finding.code != "wick-state-unknown";
+}
+
+/// unlikely: a slip explains the reading clearly better than the weather does. Soft; doubtful where next to
+/// no belief is left in its having been read right. Arguments: belief, the share left in "read right";
+/// temperature, dew-point °C (where they can be had) and expected-temperature, expected-dew-point °C.
+void addUnlikely(const ReadingContext& context, const Explanation& explanation,
+                 std::vector<Finding>& findings) {
+    const Expectation expected = context.model->expectation(context.reading, context.before, context.after);
+    Finding finding{"unlikely",
+                    explanation.readRight < context.limits.value("unlikely.doubtful") ? Severity::Doubtful
+                                                                                      : Severity::Soft,
+                    Root::Step,
+                    {{"belief", explanation.readRight},
+                     {"expected-temperature", expected.temperature},
+                     {"expected-dew-point", expected.dewPoint}},
+                    {}};
+    if (const auto dry = dryCelsius(context.reading)) {
+        finding.arguments.push_back({"temperature", *dry});
+    }
+    if (const auto dewPoint = context.reading.dewPointCelsius()) {
+        finding.arguments.push_back({"dew-point", *dewPoint});
+    }
+    findings.push_back(std::move(finding));
+}
+
+/// Looks for slips, marks what only they explain, and hangs the causes on the gravest finding they may
+/// concern.
+void lookForSlips(const ReadingContext& context, std::vector<Finding>& findings) {
+    if (context.model == nullptr || !context.reading.values().hasPair()) {
+        return;
+    }
+    const bool marked = std::any_of(findings.begin(), findings.end(), mayBeASlip);
+    if (!marked && fitsWell(context.reading, context.before, context.after, *context.model)) {
+        return;
+    }
+    Explanation explanation =
+        explain(context.reading, context.before, context.after, *context.model, context.limits);
+    if (explanation.unlikely) {
+        addUnlikely(context, explanation, findings);
+    }
+    sortGravestFirst(findings);
+    const auto gravest = std::find_if(findings.begin(), findings.end(), mayBeASlip);
+    if (gravest != findings.end()) {
+        gravest->causes = std::move(explanation.causes);
+    }
+}
+
+} // namespace
 
 std::vector<Finding> checkReading(const ReadingContext& context) {
     std::vector<Finding> findings;
@@ -13,6 +73,7 @@ std::vector<Finding> checkReading(const ReadingContext& context) {
     for (const Rule& rule : ruleTable()) {
         rule.check(context, findings);
     }
+    lookForSlips(context, findings);
     shareRoots(findings);
     sortGravestFirst(findings);
     return findings;

@@ -2,6 +2,7 @@
 #include "core/checks/check_series.h"
 
 #include "core/checks/rule_support.h"
+#include "core/checks/station_model.h"
 
 #include <algorithm>
 #include <map>
@@ -103,7 +104,10 @@ checkSeries(std::span<const record::DerivedReading> series, std::size_t first, s
         if (isLive(reading)) {
             std::optional<climate::StationAverage> average;
             if (const auto slot = slotOf(reading)) {
-                if (const auto found = averages.find(*slot); found != averages.end()) {
+                if (model != nullptr) {
+                    average = model->average(slot->first, record::HourOfDay{slot->second});
+                }
+                if (const auto found = averages.find(*slot); !average && found != averages.end()) {
                     average = found->second;
                 }
             }

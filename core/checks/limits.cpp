@@ -79,7 +79,8 @@ constexpr std::array kTable{
     LimitEntry{"max-min.tolerance", 0.2, "K", kPractice},
     LimitEntry{"max-min.hours", 24, "h", kPractice},
     LimitEntry{"fine-but-saturated.humidity", 98, "%", kPractice},
-    LimitEntry{"unlikely.belief", 0.9, "", "measured by planting slips in a real register"},
+    LimitEntry{"unlikely.read-right", 0.42, "", "measured by planting slips in a real register"},
+    LimitEntry{"unlikely.doubtful", 0.02, "", kOurs},
 };
 
 } // namespace
