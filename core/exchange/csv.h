@@ -32,8 +32,8 @@ struct CsvRecord {
 };
 
 enum class CsvErrorKind {
-    Empty,          ///< nothing in the whole input
-    OpenQuote,      ///< a quote is never closed, or not within kLongestRecord
+    Empty,     ///< nothing in the whole input
+    OpenQuote, ///< a quote is never closed, not within kLongestRecord, or by one that begins another cell
     TextAfterQuote, ///< something other than a separator follows a closing quote
     QuoteInText,    ///< a quote inside a cell that does not begin with one
     LineTooLong,    ///< longer than kLongestRecord

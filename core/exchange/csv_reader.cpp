@@ -188,7 +188,10 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
             break;
         }
         if (at == At::AfterQuote) {
-            return tl::unexpected(fail(CsvErrorKind::TextAfterQuote, quoteLineStart, quoteLine, 0));
+            // Where the quote opened on an earlier line, that one was left open, and this one begins a cell.
+            const auto kind =
+                quoteLineStart == lineStart ? CsvErrorKind::TextAfterQuote : CsvErrorKind::OpenQuote;
+            return tl::unexpected(fail(kind, quoteLineStart, quoteLine, 0));
         }
         if (c == '"') {
             if (at == At::Text) {

@@ -172,8 +172,9 @@ void RowReader::readInstruments(record::Observation& values, const record::Therm
     }
     if (const auto force = number(ImportField::Wind)) {
         const double value = force->toDouble();
-        const int whole = value >= 0 && value <= 12 ? static_cast<int>(value) : -1;
-        if (static_cast<double>(whole) != value) {
+        const bool inScale = value >= 0 && value <= 12;
+        const int whole = inScale ? static_cast<int>(value) : 0;
+        if (!inScale || static_cast<double>(whole) != value) {
             refuse(RejectReason::BadNumber, ImportField::Wind, "not-beaufort");
         } else {
             values.windBeaufort = whole;

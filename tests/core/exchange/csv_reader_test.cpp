@@ -185,6 +185,7 @@ TEST(CsvReader, OpenQuoteMeetsTheNextQuotedCell) {
     const auto read = readAll("a,b\n1,\"open\n3,4\n5,\"fog\"\n");
     EXPECT_EQ(read.cells(), (Table{{"a", "b"}, {"3", "4"}, {"5", "fog"}}));
     ASSERT_THAT(read.errors, SizeIs(1));
+    EXPECT_EQ(read.errors[0].kind, CsvErrorKind::OpenQuote);
     EXPECT_EQ(read.errors[0].line, 2);
 }
 

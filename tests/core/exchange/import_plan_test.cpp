@@ -81,8 +81,8 @@ INSTANTIATE_TEST_SUITE_P(Import, Habit,
                                            SameTwoReadings{"lf.csv", "UTF-8", ','},
                                            SameTwoReadings{"semicolon_comma.csv", "UTF-8", ';'},
                                            SameTwoReadings{"tab.csv", "UTF-8", '\t'}),
-                         [](const auto& info) {
-                             return info.param.file.substr(0, info.param.file.find('.'));
+                         [](const auto& habit) {
+                             return habit.param.file.substr(0, habit.param.file.find('.'));
                          });
 
 TEST(Import, EverySlipCostsItsLineAndSaysWhy) {

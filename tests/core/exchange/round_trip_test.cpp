@@ -136,11 +136,14 @@ TEST(ObservationColumns, CellsOfADerivedReading) {
     EXPECT_EQ(cell("pressure_source"), "elevation");
     // Standard atmosphere at 120 m, ISO 2533: p = 1013.25 (1 − 0.0065·120/288.15)^5.25588 = 998.95 hPa.
     EXPECT_NEAR(std::stod(cell("pressure_hpa")), 998.95, 0.05);
-    // 20.0 / 15.0 °C in a screen: about 57 to 59 % by any of the usual coefficients (common practice, no
-    // source).
-    EXPECT_NEAR(std::stod(cell("relative_humidity_pct")), 58, 2);
+    // By hand: e = e_w(15) − A p (t − t_w) with e_w(15) = 17.04 hPa and e_w(20) = 23.37 hPa from published
+    // tables and A = 0.0008 per K for a screen (common practice, no source): 17.04 − 4.00 = 13.04 hPa, 55.8
+    // %.
+    EXPECT_NEAR(std::stod(cell("vapour_pressure_hpa")), 13.04, 0.1);
+    EXPECT_NEAR(std::stod(cell("relative_humidity_pct")), 55.8, 0.5);
     EXPECT_GT(std::stod(cell("relative_humidity_u95_pct")), 0);
-    EXPECT_NEAR(std::stod(cell("dew_point_c")), 11.5, 0.7);
+    // e_w(10.9 °C) = 13.03 hPa from the same tables.
+    EXPECT_NEAR(std::stod(cell("dew_point_c")), 10.9, 0.15);
     EXPECT_EQ(cell("weather"), "");
     EXPECT_EQ(cell("quality_code"), "4");
     EXPECT_EQ(cell("set_aside"), "yes");
