@@ -121,37 +121,85 @@ QString importErrorWords(const exchange::ImportError& error) {
     return detail;
 }
 
-QString rejectWords(const exchange::RejectedLine& line) {
-    const QString field = QString::fromStdString(line.field);
-    const QString value = shortened(QString::fromStdString(line.value));
+namespace {
+
+/// Words for the details that say more than the reason alone; %1 the value, %2 the column. One table, so that
+/// a test can hold it against the list in import_plan.h.
+struct DetailWords {
+    const char* detail;
+    const char* words;
+};
+constexpr DetailWords kDetails[] = {
+    {"two-digit-year", "“%1” has a year of two digits: write all four"},
+    {"day-or-month", "“%1” can be read as day and month or as month and day: write dates as 2025-03-01"},
+    {"no-such-date", "“%1” is not a day of the calendar: check day and month"},
+    {"no-such-clock-time", "“%1” is not an hour of the day: check hour and minute"},
+    {"far-from-hour", "the time and the hour beside it lie more than half a day apart: check “%1”"},
+    {"grouped-digits", "“%1” in the column %2 has more than one mark: write one decimal mark and no groups"},
+    {"too-many-digits", "“%1” in the column %2 has too many digits: check it"},
+    {"not-beaufort", "“%1” in the column %2 is not a Beaufort force: write 0 to 12"},
+    {"decimal-comma",
+     "the line has too many cells, as a decimal comma makes it in a file with commas between cells: "
+     "use semicolons or decimal points"},
+    {"too-many-cells", "the line has more cells than the first line: look for a stray separator"},
+    {"too-few-cells", "the line has fewer cells than the first line: complete it"},
+    {"open-quote", "a quotation mark is opened and never closed: close it or take it away"},
+    {"text-after-quote", "text follows a closing quotation mark: look at the quotation marks"},
+    {"quote-in-text",
+     "a quotation mark stands within the text: put the whole cell in quotation marks and double it"},
+    {"line-too-long", "the line is longer than any reading can be: look for missing line ends"},
+    {"nul-byte", "the line holds a zero byte and is no text: save the file again as CSV"},
+    {"broken-utf-16", "the line is broken UTF-16: save the file again as CSV in UTF-8"},
+    {"same-moment", "another line of the file holds the same moment: keep one of them"},
+};
+
+const char* plainReason(exchange::RejectReason reason) {
     using Reason = exchange::RejectReason;
-    switch (line.reason) {
+    switch (reason) {
     case Reason::NoTime:
-        return tr("no time is given");
+        return "no time is given: add it";
     case Reason::BadTime:
-        return tr("“%1” is not a time that can be read: write it as 2025-03-01T09:00").arg(value);
+        return "“%1” is not a time that can be read: write it as 2025-03-01T09:00";
     case Reason::DoubleTime:
-        return tr("“%1” came twice that night, when the clocks went back: add the offset from UTC")
-            .arg(value);
+        return "“%1” came twice that night, when the clocks went back: add the offset from UTC";
     case Reason::ImpossibleTime:
-        return tr("“%1” never was on the clock, it was put forward that night: check the hour").arg(value);
+        return "“%1” never was on the clock, it was put forward that night: check the hour";
     case Reason::BadNumber:
-        return tr("“%1” in the column %2 is not a number that can be read: check it").arg(value, field);
+        return "“%1” in the column %2 is not a number that can be read: check it";
     case Reason::BadWord:
-        return tr("“%1” in the column %2 is not a word known there: check it").arg(value, field);
+        return "“%1” in the column %2 is not a word known there: check it";
     case Reason::NothingRead:
-        return tr("neither bulb was read");
+        return "nothing was read on this line";
     case Reason::RaggedRow:
-        return tr("the line has more or fewer cells than the first line: look for a stray separator or a "
-                  "decimal comma");
+        return "the line has more or fewer cells than the first line: look for a stray separator";
     case Reason::SameHourTwice:
-        return tr("another line of the file holds the same hour: keep one of them");
+        return "another line of the file holds the same hour: keep one of them";
     case Reason::HourTaken:
-        return tr("the book holds a reading at this hour already");
+        return "the book holds a reading at this hour already: keep it, or import with --on-conflict revise";
     case Reason::Unreadable:
-        return tr("the line can't be read as CSV: look at its quotation marks");
+        return "the line can't be read as CSV: look at its quotation marks";
     }
-    return {};
+    return "";
+}
+
+} // namespace
+
+QString rejectWords(const exchange::RejectedLine& line) {
+    const char* words = plainReason(line.reason);
+    for (const DetailWords& entry : kDetails) {
+        if (line.detail == entry.detail) {
+            words = entry.words;
+        }
+    }
+    QString sentence = tr(words);
+    // Both places in one go: a value may itself hold something that looks like a place.
+    if (sentence.contains(QStringLiteral("%2"))) {
+        return sentence.arg(shortened(QString::fromStdString(line.value)),
+                            QString::fromStdString(line.field));
+    }
+    return sentence.contains(QStringLiteral("%1"))
+               ? sentence.arg(shortened(QString::fromStdString(line.value)))
+               : sentence;
 }
 
 QString decimalErrorWords(units::DecimalError error, const QString& what, const QString& typed) {

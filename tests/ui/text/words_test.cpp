@@ -107,6 +107,22 @@ TEST(ErrorWords, everyErrorSaysWhatAndWhatToDo) {
     }
 }
 
+TEST(ErrorWords, detailsOfARejectedLineSayMoreThanTheReason) {
+    for (const char* detail :
+         {"no-such-date", "no-such-clock-time", "two-digit-year", "day-or-month", "far-from-hour",
+          "grouped-digits", "too-many-digits", "not-beaufort", "decimal-comma", "too-many-cells",
+          "too-few-cells", "open-quote", "text-after-quote", "quote-in-text", "line-too-long", "nul-byte",
+          "broken-utf-16", "same-moment"}) {
+        exchange::RejectedLine line;
+        line.reason = exchange::RejectReason::NoTime;
+        const QString plain = rejectWords(line);
+        line.detail = detail;
+        line.value = "%2 odd";
+        line.field = "dry";
+        EXPECT_NE(rejectWords(line), plain) << detail;
+    }
+}
+
 TEST(TermWords, everyTermHasAWord) {
     for (const auto& entry : psychrometry::exposureTable()) {
         EXPECT_FALSE(exposureWords(entry.exposure).isEmpty());
