@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/faults/processes.h"
+
+#include <gtest/gtest.h>
+#include <sys/mount.h>
+#include <sys/resource.h>
+
+#include <cerrno>
+#include <cstring>
+
+using namespace wickbook;
+using namespace wickbook::store;
+using namespace wickbook::store::testing;
+
+namespace {
+
+/// A disk of one megabyte, made of memory.
+class SmallDisk {
+public:
+    explicit SmallDisk(const std::filesystem::path& at) : at_(at) {
+        std::filesystem::create_directory(at_);
+        mounted_ = ::mount("tmpfs", at_.c_str(), "tmpfs", 0, "size=1m") == 0;
+        reason_ = std::strerror(errno);
+    }
+    SmallDisk(const SmallDisk&) = delete;
+    SmallDisk& operator=(const SmallDisk&) = delete;
+    ~SmallDisk() {
+        if (mounted_)
+            ::umount2(at_.c_str(), MNT_DETACH);
+    }
+    [[nodiscard]] bool mounted() const { return mounted_; }
+    [[nodiscard]] const std::string& reason() const { return reason_; }
+    std::filesystem::path operator/(const std::string& name) const { return at_ / name; }
+    void fill() const {
+        std::ofstream out(at_ / "ballast", std::ios::binary);
+        const std::string block(4096, 'x');
+        while (out << block << std::flush) {
+        }
+    }
+
+private:
+    std::filesystem::path at_;
+    bool mounted_ = false;
+    std::string reason_;
+};
+
+#define SKIP_WITHOUT(disk)                                                                                   \
+    if (!(disk).mounted())                                                                                   \
+    GTEST_SKIP() << "needs the right to mount a small disk (run as root): " << (disk).reason()
+
+} // namespace
+
+TEST(ABookOnAFullDisk, SaysSoLosesNothingAndGoesOnWhenThereIsRoom) {
+    const TempFolder folder;
+    const SmallDisk disk(folder / "disk");
+    SKIP_WITHOUT(disk);
+    Book book = newBook(disk / "book");
+    ASSERT_TRUE(book.append(change(reading(0), 0)));
+    disk.fill();
+    const auto refused = book.append(change(reading(1), 1));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, StoreErrorKind::DiskFull) << refused.error().detail;
+    EXPECT_NE(refused.error().detail.find("SQLITE_"), std::string::npos) << refused.error().detail;
+    EXPECT_EQ(book.observationCount(), 1);
+    EXPECT_EQ(problemsOf(book), "");
+
+    const auto created = Book::create(disk / "second", inventedStation(), kAuthor);
+    ASSERT_FALSE(created);
+    EXPECT_EQ(created.error().kind, StoreErrorKind::DiskFull) << created.error().detail;
+    EXPECT_FALSE(std::filesystem::exists(disk / "second"));
+    const auto backup = book.backupTo(disk / "copy");
+    ASSERT_FALSE(backup);
+    EXPECT_EQ(backup.error().kind, StoreErrorKind::DiskFull) << backup.error().detail;
+    EXPECT_FALSE(std::filesystem::exists(disk / "copy"));
+    EXPECT_EQ(contentsOf(folder / "disk").size(), 2U) << "the book and the ballast";
+
+    std::filesystem::remove(disk / "ballast");
+    const auto receipt = book.append(change(reading(1), 1));
+    ASSERT_TRUE(receipt) << receipt.error().detail;
+    EXPECT_EQ(book.observationCount(), 2);
+    EXPECT_EQ(problemsOf(book), "");
+}
+
+TEST(ABookOnADiskThatFillsUp, KeepsEveryReadingUntilThen) {
+    const TempFolder folder;
+    const SmallDisk disk(folder / "disk");
+    SKIP_WITHOUT(disk);
+    Book book = newBook(disk / "book");
+    int stored = 0;
+    for (; stored < 100'000; ++stored) {
+        record::Observation o = reading(stored);
+        o.note = std::string(500, 'n');
+        const auto receipt = book.append(change(o, static_cast<std::uint64_t>(stored)));
+        if (!receipt) {
+            EXPECT_EQ(receipt.error().kind, StoreErrorKind::DiskFull) << receipt.error().detail;
+            break;
+        }
+    }
+    EXPECT_GT(stored, 100);
+    EXPECT_EQ(book.observationCount(), stored);
+    EXPECT_EQ(problemsOf(book), "");
+    EXPECT_EQ(Book::open(disk / "book")->observationCount(), stored);
+}
+
+TEST(ABookUnderAFileSizeLimit, SaysThatWritingFailedAndStaysSound) {
+    const TempFolder folder;
+    newBook(folder / "book");
+    const int code = apart([&] {
+        ::signal(SIGXFSZ, SIG_IGN);
+        const rlimit limit{200 * 1024, 200 * 1024};
+        ::setrlimit(RLIMIT_FSIZE, &limit);
+        auto book = Book::open(folder / "book");
+        for (int i = 0; i < 10'000; ++i) {
+            record::Observation o = reading(i);
+            o.note = std::string(2000, 'n');
+            const auto receipt = book->append(change(o, static_cast<std::uint64_t>(i)));
+            if (!receipt)
+                return problemsOf(*book).empty() ? codeOf(receipt) : 99;
+        }
+        return kDone;
+    });
+    EXPECT_EQ(code, codeOf(StoreErrorKind::InputOutput));
+    auto book = Book::open(folder / "book");
+    ASSERT_TRUE(book);
+    EXPECT_EQ(problemsOf(*book), "");
+    EXPECT_GT(book->observationCount().value(), 10);
+    EXPECT_TRUE(book->append(change(reading(20'000), 20'000)));
+}
+
+TEST(ABookWithoutFreeFileDescriptors, SaysThatItCantBeWrittenAndGoesOnAfterwards) {
+    const TempFolder folder;
+    newBook(folder / "book");
+    const int code = apart([&] {
+        auto book = Book::open(folder / "book");
+        std::vector<int> held;
+        const rlimit limit{64, 64};
+        ::setrlimit(RLIMIT_NOFILE, &limit);
+        for (int one = ::open("/dev/null", O_RDONLY); one >= 0; one = ::open("/dev/null", O_RDONLY))
+            held.push_back(one);
+        const auto refused = book->append(change(reading(0), 0));
+        const auto unopened = Book::open(folder / "book");
+        for (const int one : held)
+            ::close(one);
+        if (unopened || unopened.error().kind != StoreErrorKind::CannotOpen)
+            return 98;
+        if (!book->append(change(reading(0), 0)) || !problemsOf(*book).empty())
+            return 99;
+        return codeOf(refused);
+    });
+    EXPECT_EQ(code, codeOf(StoreErrorKind::CannotOpen));
+    EXPECT_EQ(Book::open(folder / "book")->observationCount(), 1);
+}
