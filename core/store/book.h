@@ -52,7 +52,7 @@ using Progress = std::function<bool(std::int64_t done, std::int64_t total)>;
 
 /// What verify found; empty: the book is sound.
 struct VerifyProblem {
-    std::string code;   ///< "pages", "chain", "head", "count", "index", "schema", "body", "stopped" (by progress)
+    std::string code;   ///< "pages", "chain", "head", "count", "index", "schema", "body", "stopped"
     std::string detail; ///< where, in plain words
     std::optional<std::int64_t> sequence;
 };
