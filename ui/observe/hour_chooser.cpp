@@ -22,7 +22,6 @@ namespace wickbook::ui {
 namespace {
 
 constexpr std::chrono::minutes kBeforeHour{30};
-/// In what temperatures frost on the wick is likely cannot be known before the reading; months can.
 constexpr std::chrono::minutes kAtHour{5};
 
 QString dateFormat(const QLocale& locale) {
@@ -138,6 +137,10 @@ HourChooser::HourChooser(QWidget* parent) : QWidget(parent) {
     row->addWidget(which_);
     row->addStretch();
     column->addLayout(row);
+    QWidget* const order[] = {earlier_, dateEdit_, hour_, later_, clock_, which_};
+    for (std::size_t index = 1; index < std::size(order); ++index) {
+        setTabOrder(order[index - 1], order[index]);
+    }
 
     connect(earlier_, &QPushButton::clicked, this, [this] { step(-1); });
     connect(later_, &QPushButton::clicked, this, [this] { step(1); });

@@ -6,6 +6,7 @@
 #include "ui/text/finding_words.h"
 
 #include <QLocale>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -25,6 +26,17 @@ std::vector<QString> wordsOf(const std::vector<checks::SpokenNote>& notes, units
         }
     }
     return words;
+}
+
+/// Several notes may reach below the window's edge.
+void bringIntoView(QWidget& from, QWidget& note) {
+    for (QWidget* parent = from.parentWidget(); parent != nullptr; parent = parent->parentWidget()) {
+        if (auto* scroll = qobject_cast<QScrollArea*>(parent)) {
+            scroll->widget()->layout()->activate();
+            scroll->ensureWidgetVisible(&note);
+            return;
+        }
+    }
 }
 
 } // namespace
@@ -80,6 +92,7 @@ void NotesPanel::focusFirst() {
     });
     if (answerable != notes_.end()) {
         (*answerable)->setFocus(Qt::OtherFocusReason);
+        bringIntoView(*this, **answerable);
     }
 }
 

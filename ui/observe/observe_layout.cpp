@@ -11,6 +11,7 @@
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
+#include "ui/text/time_words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -111,10 +112,6 @@ QWidget* ObservePage::buildLeft() {
     entry->addStretch();
     row->addLayout(entry);
     column->addLayout(row, 1);
-
-    setTabOrder(chooser_, dryDrawing_);
-    setTabOrder(dryDrawing_, wetDrawing_);
-    setTabOrder(wetDrawing_, form_);
     return left;
 }
 

@@ -217,7 +217,9 @@ void ObservePage::showLive() {
     }
     const record::DerivedReading reading = record::deriveReading(*observation, session_.station());
     const record::StationPeriod& period = session_.station().periodAt(observation->instant);
-    if (!observation->pressure) {
+    if (observation->pressure) {
+        form_->setPressureTaken({}, tr("as read"));
+    } else {
         form_->setPressureTaken(numberWords(QLocale(), reading.pressure.hectopascals(), 0),
                                 tr("from %1 m").arg(numberWords(QLocale(), period.elevation.metres(), 0)));
     }

@@ -60,7 +60,7 @@ void ObservePage::save() {
     }
     const auto judged = session_.judgeEntry(*observation, std::nullopt, time->live);
     if (!judged) {
-        storageFailed(judged.error());
+        say(storeErrorWords(judged.error()), true);
         return;
     }
     // Only in a live reading, where the thermometer can be looked at again, is a number off its scale

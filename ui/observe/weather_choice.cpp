@@ -54,7 +54,10 @@ std::optional<record::WeatherSet> WeatherChoice::weather() const {
             set.add(static_cast<record::Weather>(index));
         }
     }
-    return set.empty() && !none_->isChecked() ? std::nullopt : std::optional{set};
+    if (set.empty() && !none_->isChecked()) {
+        return std::nullopt;
+    }
+    return set;
 }
 
 QString WeatherChoice::names() const {
@@ -63,10 +66,12 @@ QString WeatherChoice::names() const {
 }
 
 void WeatherChoice::setNames(const QString& names) {
-    const auto set = names.isEmpty() ? std::nullopt : record::WeatherSet::fromText(names.toStdString());
-    none_->setChecked(set && set->empty());
+    const auto read = record::WeatherSet::fromText(names.toStdString());
+    const bool noted = !names.isEmpty() && read.has_value();
+    const record::WeatherSet set = noted ? *read : record::WeatherSet{};
+    none_->setChecked(noted && set.empty());
     for (int index = 0; index < record::kWeatherCount; ++index) {
-        kinds_[index]->setChecked(set && set->has(static_cast<record::Weather>(index)));
+        kinds_[index]->setChecked(set.has(static_cast<record::Weather>(index)));
     }
     showWords();
 }

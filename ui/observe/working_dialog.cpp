@@ -51,10 +51,10 @@ QString WorkingDialog::plainText() const {
 }
 
 void WorkingDialog::copyAll() {
-    auto* data = new QMimeData;
-    data->setHtml(text_->toHtml());
-    data->setText(text_->toPlainText());
-    QApplication::clipboard()->setMimeData(data);
+    auto* both = new QMimeData;
+    both->setHtml(text_->toHtml());
+    both->setText(text_->toPlainText());
+    QApplication::clipboard()->setMimeData(both);
 }
 
 void WorkingDialog::print() {

@@ -119,7 +119,7 @@ void MarginalNote::addCauses(QVBoxLayout& column, const QString& readRight) {
 
 QPushButton* MarginalNote::causeRow(const QString& key, const QString& words, const QString& humidity) {
     auto* button = new QPushButton;
-    button->setAutoDefault(false);
+    button->setAutoDefault(true); // Enter on a cause takes it, and does not fall through to the note
     button->setAccessibleName(humidity.isEmpty() ? words
                                                  : tr("%1, then the humidity is %2").arg(words, humidity));
     auto* row = new QHBoxLayout(button);

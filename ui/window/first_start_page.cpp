@@ -5,7 +5,6 @@
 #include "ui/style/type.h"
 
 #include <QFileInfo>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>

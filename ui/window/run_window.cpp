@@ -15,7 +15,6 @@ namespace wickbook::ui {
 
 int runWindow(int& argc, char** argv, const WindowRequest& request) {
     QApplication::setApplicationName(QStringLiteral("wickbook"));
-    QApplication::setApplicationDisplayName(QString{});
     QApplication application(argc, argv);
     if (QStyle* plain = QStyleFactory::create(QStringLiteral("Fusion"))) {
         QApplication::setStyle(plain);
