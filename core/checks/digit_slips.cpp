@@ -168,6 +168,23 @@ void addDecimalPoint(const Decimal& written, int stepDecimals, Collector& collec
     }
 }
 
+/// The point taken for a one: 718.0 for 7.8. Only in whole numbers too large for a reading.
+void addPointAsOne(const Decimal& written, const Digits& digits, Collector& collector) {
+    constexpr double kSeldom = 0.2;
+    const auto zeros = static_cast<std::size_t>(written.decimals);
+    if (digits.text.size() < zeros + 3 ||
+        digits.text.find_first_not_of('0', digits.text.size() - zeros) != std::string::npos) {
+        return;
+    }
+    std::string whole = digits.text.substr(0, digits.text.size() - zeros);
+    if (whole[whole.size() - 2] != '1') {
+        return;
+    }
+    whole.erase(whole.size() - 2, 1);
+    collector.add("decimal-point", fromDigits(whole, 1, digits.negative),
+                  perBulb(chance::kDecimalPoint) * kSeldom, 3);
+}
+
 } // namespace
 
 std::vector<DigitSlip> digitSlips(const Decimal& written, int stepDecimals) {
@@ -184,6 +201,7 @@ std::vector<DigitSlip> digitSlips(const Decimal& written, int stepDecimals) {
     collector.add("sign", Decimal{-written.mantissa, written.decimals}, perBulb(chance::kSign));
     addDecimalPoint(written, stepDecimals, collector);
     addExchanged(written, digits, collector);
+    addPointAsOne(written, digits, collector);
     addTooMany(written, digits, collector);
     addDropped(written, digits, collector);
     // −3.4 read as −4.6: from the mark below, the tenths counted towards zero's far side.

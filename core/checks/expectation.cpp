@@ -11,9 +11,9 @@ namespace wickbook::checks {
 
 namespace {
 
-constexpr double kFreedom = 5.5;
+constexpr double kFreedom = 6.5;
 /// The t's scale is smaller than the variance it is fitted to, for its tails are heavy.
-constexpr double kScale = 0.7;
+constexpr double kScale = 0.78;
 
 } // namespace
 

@@ -20,10 +20,11 @@ using record::WickState;
 using units::ReadTemperature;
 
 constexpr std::size_t kMostShown = 3;
-constexpr double kLeastShown = 0.03;        // of all belief
+constexpr double kLeastShown = 0.01;        // of all belief
 constexpr double kLeastOfTheBest = 0.10;    // a best cause with less is no explanation
 constexpr double kLongestCopyHours = 36;    // the line above
 constexpr double kAnyValue = 60;            // K, over which a free misreading may fall
+constexpr double kAnyDigits = 1000;         // K, over which one off the scale may
 constexpr double kDryWickDepression = 0.3;  // K, mean depression that a dry wick still shows
 constexpr double kLargestDryDepression = 1; // K
 
@@ -169,6 +170,10 @@ void addHumidity(LikelyCause& cause, const PairFit& fit) {
     }
 }
 
+double anyValue(const record::UsedBulb& bulb) {
+    return bulb.offScale ? kAnyDigits : kAnyValue;
+}
+
 /// Log probability of what was written, were it read right.
 double logReadRight(const record::DerivedReading& reading, double dry, double wet, const PairFit& fit) {
     return reading.dry.offScale || reading.wet.offScale ? kImpossible
@@ -211,8 +216,8 @@ Explanation explain(const record::DerivedReading& reading, std::span<const recor
 
     const double right = logReadRight(reading, dry, wet, fit);
     const double other = std::log(chance::kOther / 2) +
-                         logSum(fit.logProbabilityWet(wet) + std::log(fit.dryStep() / kAnyValue),
-                                fit.logProbabilityDry(dry) + std::log(fit.wetStep() / kAnyValue));
+                         logSum(fit.logProbabilityWet(wet) + std::log(fit.dryStep() / anyValue(reading.dry)),
+                                fit.logProbabilityDry(dry) + std::log(fit.wetStep() / anyValue(reading.wet)));
     double highest = std::max(right, other);
     for (const Weighed& one : causes) {
         highest = std::max(highest, one.log);

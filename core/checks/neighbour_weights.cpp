@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Symbols: a departures (T, D) at the neighbours, stacked; C their covariance; c covariance with the moment
 // in
-//          question; the expectation is cᵀ C⁻¹ a, its covariance B + N − cᵀ C⁻¹ c.
-// Source:  simple kriging, any textbook of geostatistics; B, N and the 85 h were fitted by likelihood to
-// 1,200
+//          question; the expectation is cᵀ C⁻¹ a, its covariance (B + N − cᵀ C⁻¹ c) (8 + aᵀ C⁻¹ a) / (8 +
+//          2n).
+// Source:  simple kriging, and the scale of a Student t process given its neighbours (textbooks of
+// geostatistics); B, N and the 85 h were fitted by likelihood to 1,200
 //          readings of a manual register (dry and wet bulb twice and three times a day, fifteen years).
 // Range:   up to eight neighbours; C is positive definite because N is.
 #include "core/checks/neighbour_weights.h"
@@ -20,6 +21,9 @@ constexpr double kFadeHours = 85;
 // Lasting part B and momentary part N of the covariance: T with T, T with D, D with D.
 constexpr double kLastingT = 0.891, kLastingTD = 0.835, kLastingD = 1.064;
 constexpr double kMomentaryT = 0.177, kMomentaryTD = 0.031, kMomentaryD = 0.086;
+
+/// How many values of ordinary weather the neighbours' own restlessness is weighed against.
+constexpr double kSettledCount = 8;
 
 constexpr std::size_t kMost = 2 * kMostNeighbours;
 using Column = std::array<double, kMost>;
@@ -103,6 +107,11 @@ ExpectedDeparture expectedDeparture(std::span<const NeighbourDeparture> neighbou
     result.varianceTemperature -= dot(t, t, size);
     result.varianceDewPoint -= dot(d, d, size);
     result.covariance -= dot(t, d, size);
+    // In restless weather the neighbours stand further from one another than C says, and so may this reading.
+    const double restless = (kSettledCount + dot(v, v, size)) / (kSettledCount + static_cast<double>(size));
+    result.varianceTemperature *= restless;
+    result.varianceDewPoint *= restless;
+    result.covariance *= restless;
     return result;
 }
 

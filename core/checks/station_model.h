@@ -20,11 +20,12 @@
 ///  more
 ///     for s = t. B and N are 2×2, measured on a manual register of fifteen years read two and three times a
 ///     day. The expectation from neighbours is the best linear one (kriging); its weights fall off over the
-///     first day much as exp(−Δt / 18 h), and its variance says how much the neighbours know.
+///     first day much as exp(−Δt / 18 h), and its variance says how much the neighbours know; where they
+///     stand far from one another (fronts), it is wider.
 ///  3. Per observing hour and two months, the covariance is brought to the size that the station's own
 ///  readings
 ///     have round their expectations.
-///  4. Round the expectation, (T, D) has a bivariate Student t of 5.5 degrees of freedom: honest weather
+///  4. Round the expectation, (T, D) has a bivariate Student t of 6.5 degrees of freedom: honest weather
 ///  jumps.
 /// An hour or month with too few readings has no middle of its own: then the neighbours' own mean serves,
 /// with a spread wide enough for the difference between day and night. An empty model works that way

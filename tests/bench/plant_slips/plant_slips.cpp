@@ -23,7 +23,8 @@ using checks::Finding;
 using record::DerivedReading;
 
 struct Tally {
-    int planted = 0, marked = 0, bySlip = 0, first = 0, firstOfAll = 0, topThree = 0;
+    int planted = 0, marked = 0, bySlip = 0, first = 0, topThree = 0;
+    std::map<std::string, int> mistakenFor; ///< what was named first instead
 };
 
 /// By tenths of weight: how many causes were given it, the sum of weights, how many of them were true.
@@ -139,10 +140,15 @@ private:
             return;
         }
         ++tally.marked;
+        if (causes.empty() || !isTrue(causes.front(), planted, source_.readings[i])) {
+            ++tally.mistakenFor[causes.empty() ? "none named" : causes.front().code];
+        }
+        bool named = false;
         for (std::size_t place = 0; place < causes.size(); ++place) {
             const bool right = isTrue(causes[place], planted, source_.readings[i]);
             tally.first += right && place == 0 ? 1 : 0;
-            tally.topThree += right ? 1 : 0;
+            tally.topThree += right && !named ? 1 : 0;
+            named = named || right;
             auto& bin = measured.calibration.at(
                 std::min<std::size_t>(static_cast<std::size_t>(causes[place].weight * 10), 9));
             ++bin.given;
@@ -163,12 +169,25 @@ double percent(int part, int whole) {
 }
 
 void print(const Measured& measured) {
-    fmt::print("{:<18}{:>8}{:>9}{:>13}{:>9}{:>9}\n", "planted", "n", "marked", "by unlikely", "first",
+    fmt::print("{:<20}{:>8}{:>9}{:>13}{:>9}{:>9}\n", "planted", "n", "marked", "by unlikely", "first",
                "top 3");
     for (const auto& [kind, tally] : measured.kinds) {
-        fmt::print("{:<18}{:>8}{:>8.1f}%{:>12.1f}%{:>8.1f}%{:>8.1f}%\n", kind, tally.planted,
+        fmt::print("{:<20}{:>8}{:>8.1f}%{:>12.1f}%{:>8.1f}%{:>8.1f}%\n", kind, tally.planted,
                    percent(tally.marked, tally.planted), percent(tally.bySlip, tally.planted),
                    percent(tally.first, tally.marked), percent(tally.topThree, tally.marked));
+    }
+    fmt::print("mistaken for\n");
+    for (const auto& [kind, tally] : measured.kinds) {
+        std::vector<std::pair<int, std::string>> wrong;
+        for (const auto& [code, count] : tally.mistakenFor) {
+            wrong.emplace_back(count, code);
+        }
+        std::sort(wrong.rbegin(), wrong.rend());
+        fmt::print("{:<20}", kind);
+        for (std::size_t place = 0; place < std::min<std::size_t>(wrong.size(), 5); ++place) {
+            fmt::print("  {} {:.1f}%", wrong[place].second, percent(wrong[place].first, tally.marked));
+        }
+        fmt::print("\n");
     }
     fmt::print("sound readings marked: {} of {}, {:.2f} %\n", measured.soundMarked, measured.sound,
                percent(measured.soundMarked, measured.sound));

@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Likely causes at an invented station whose weather is drawn from a seeded source: five years, three times a
+// day. What a person would say of each slip: common practice, no source.
+#include "core/checks/likely_causes.h"
+#include "tests/core/checks/checks_support.h"
+
+#include <cmath>
+#include <numbers>
+#include <random>
+
+namespace wickbook::checks::test {
+
+namespace {
+
+/// A register without slips: a year's and a day's course, and weather that fades over two days.
+Page inventedYears(int years, const StationChoice& choice = {}) {
+    Page page{choice};
+    std::mt19937 random{7};
+    std::normal_distribution<double> normal;
+    double lastingT = 0;
+    double lastingD = 0;
+    for (int day = 0; day < 365 * years; ++day) {
+        const auto date = date::local_days{date::year{2015} / 1 / 1} + date::days{day};
+        const double season = -std::cos(2 * std::numbers::pi * (day - 20) / 365.0);
+        for (const int hour : {7, 14, 21}) {
+            const double shared = normal(random);
+            lastingT = 0.85 * lastingT + 1.6 * (0.8 * shared + 0.6 * normal(random));
+            lastingD = 0.85 * lastingD + 1.6 * (0.8 * shared + 0.6 * normal(random));
+            const double dry = 12 + 8 * season +
+                               (hour == 14  ? 6
+                                : hour == 7 ? -2
+                                            : 0) +
+                               lastingT + 0.6 * normal(random);
+            const double dewPoint = std::min(dry - 0.3, 7 + 6 * season + lastingD + 0.5 * normal(random));
+            const auto e = psychrometry::vapourPressureOf(units::RelativeHumidity::fromPercent(100),
+                                                          units::Temperature::fromCelsius(dewPoint));
+            const auto humidity =
+                psychrometry::relativeHumidity(e.value(), units::Temperature::fromCelsius(dry));
+            psychrometry::CoefficientRule rule;
+            rule.exposure = choice.exposure;
+            const auto wet = psychrometry::wetBulbFor(units::Temperature::fromCelsius(dry), humidity.value(),
+                                                      psychrometry::Surface::Water,
+                                                      units::Pressure::fromHectopascals(1001), rule);
+            const int decimals = choice.step.decimals;
+            page.write(record::dateText(date) + (hour == 7    ? "T07:00Z"
+                                                 : hour == 14 ? "T14:00Z"
+                                                              : "T21:00Z"),
+                       units::fixedText(dry, decimals), units::fixedText(wet.value().celsius(), decimals),
+                       {.wick = wet.value().celsius() < 0.3 ? WickState::Water : WickState::NotGiven});
+        }
+    }
+    return page;
+}
+
+struct Station {
+    Page page = inventedYears(5);
+    StationModel model{page.series()};
+
+    /// The first reading of a summer afternoon near the middle whose pair the test finds fit.
+    template <typename Fit>
+    std::size_t find(Fit fit) const {
+        for (std::size_t i = 2500; i < page.series().size() - 20; ++i) {
+            const auto& values = page.series()[i].values();
+            if (fit(values.dry.value->value.mantissa, values.wet.value->value.mantissa)) {
+                return i;
+            }
+        }
+        ADD_FAILURE() << "no such reading in the invented register";
+        return 2500;
+    }
+    record::Observation observation(std::size_t i) const { return page.series()[i].values(); }
+
+    std::vector<Finding> judge(std::size_t i, const record::Observation& written,
+                               bool withModel = true) const {
+        const std::span<const record::DerivedReading> all{page.series()};
+        const auto reading = record::deriveReading(written, page.station());
+        return checkReading({reading,
+                             page.station(),
+                             Limits{},
+                             all.subspan(i - 12, 12),
+                             all.subspan(i + 1, 8),
+                             {},
+                             false,
+                             {},
+                             withModel ? &model : nullptr});
+    }
+    std::vector<LikelyCause> causes(std::size_t i, const record::Observation& written) const {
+        for (const Finding& finding : judge(i, written)) {
+            if (!finding.causes.empty()) {
+                return finding.causes;
+            }
+        }
+        return {};
+    }
+};
+
+const Station& station() {
+    static const Station kStation;
+    return kStation;
+}
+
+std::string told(const std::vector<LikelyCause>& causes) {
+    std::string text;
+    for (const auto& cause : causes) {
+        text += cause.code + ' ' + units::fixedText(cause.weight, 2) + "; ";
+    }
+    return text;
+}
+
+} // namespace
+
+TEST(LikelyCauses, ASwappedPairIsTurnedRound) {
+    const auto i = station().find([](auto dry, auto wet) { return dry - wet > 60 && wet > 50; });
+    auto written = station().observation(i);
+    std::swap(written.dry, written.wet);
+    const auto causes = station().causes(i, written);
+    ASSERT_FALSE(causes.empty());
+    EXPECT_EQ(causes[0].code, "swapped") << told(causes);
+    EXPECT_EQ(causes[0].dryRead, station().observation(i).dry.value);
+    EXPECT_EQ(causes[0].wetRead, station().observation(i).wet.value);
+    EXPECT_NEAR(causes[0].humidityPercent.value_or(0), *station().page.series()[i].humidityPercent(), 0.01);
+    EXPECT_NEAR(causes[0].dewPointCelsius.value_or(0), *station().page.series()[i].dewPointCelsius(), 0.01);
+}
+
+TEST(LikelyCauses, TenOffIsMarkedThoughNoRuleTrips) {
+    const auto i =
+        station().find([](auto dry, auto wet) { return dry > 200 && dry - wet > 20 && dry - wet < 50; });
+    auto written = station().observation(i);
+    written.dry.value->value.mantissa += 100;
+    const auto findings = station().judge(i, written);
+    ASSERT_TRUE(has(findings, "unlikely")) << codes(findings);
+    const auto causes = station().causes(i, written);
+    ASSERT_FALSE(causes.empty());
+    EXPECT_EQ(causes[0].code, "dry-ten-high") << told(causes);
+    EXPECT_GT(causes[0].weight, 0.5);
+    EXPECT_LT(find(findings, "unlikely")->number("belief").value_or(1), 0.42);
+    EXPECT_EQ(spokenNotes(findings).size(), 1U) << codes(findings);
+    // Without a model nothing is looked for.
+    const auto plain = station().judge(i, written, false);
+    EXPECT_FALSE(has(plain, "unlikely"));
+    EXPECT_TRUE(std::all_of(plain.begin(), plain.end(), [](const auto& f) { return f.causes.empty(); }));
+}
+
+TEST(LikelyCauses, AnOffScaleNumberIsExplainedByItsDigits) {
+    const auto i =
+        station().find([](auto dry, auto wet) { return dry > 200 && dry < 260 && dry - wet > 30; });
+    auto written = station().observation(i);
+    written.dry.value->value.mantissa *= 10; // the point was lost
+    const auto causes = station().causes(i, written);
+    ASSERT_FALSE(causes.empty());
+    EXPECT_EQ(causes[0].code, "dry-decimal-point") << told(causes);
+    EXPECT_EQ(causes[0].dryRead->temperature().celsius(),
+              station().observation(i).dry.value->temperature().celsius());
+}
+
+TEST(LikelyCauses, FahrenheitTypedAsCelsius) {
+    const auto i = station().find([](auto dry, auto wet) { return dry > 150 && dry - wet > 20; });
+    auto written = station().observation(i);
+    for (auto* bulb : {&written.dry, &written.wet}) {
+        bulb->value->value = units::roundedDecimal(bulb->value->value.toDouble() * 1.8 + 32, 1);
+    }
+    const auto causes = station().causes(i, written);
+    ASSERT_FALSE(causes.empty());
+    EXPECT_EQ(causes[0].code, "fahrenheit-as-celsius") << told(causes);
+    EXPECT_EQ(causes[0].dryRead->unit, units::TemperatureUnit::Fahrenheit);
+}
+
+TEST(LikelyCauses, TheLineAboveCopied) {
+    const auto i = station().find([](auto dry, auto) { return dry > 220; });
+    auto written = station().observation(i);
+    written.dry = station().observation(i - 1).dry;
+    written.wet = station().observation(i - 1).wet;
+    const auto causes = station().causes(i, written);
+    ASSERT_FALSE(causes.empty());
+    EXPECT_EQ(causes[0].code, "line-above-copied") << told(causes);
+    EXPECT_FALSE(causes[0].dryCelsius); // what stood there is not known
+}
+
+TEST(LikelyCauses, TheTenthsCountedDownwardsBelowZero) {
+    const auto i =
+        station().find([](auto dry, auto wet) { return wet < -12 && dry - wet > 3 && -wet % 10 > 5; });
+    auto written = station().observation(i);
+    const auto mantissa = written.wet.value->value.mantissa;
+    const auto whole = -mantissa / 10 + 1;
+    written.wet.value->value.mantissa = -(whole * 10 + (whole * 10 + mantissa)); // −1.7 read as −2.3
+    const Explanation explanation =
+        explain(record::deriveReading(written, station().page.station()),
+                std::span{station().page.series()}.subspan(i - 12, 12),
+                std::span{station().page.series()}.subspan(i + 1, 8), station().model);
+    EXPECT_GE(explanation.readRight, 0); // half a degree is seldom more than weather: it must only be weighed
+    EXPECT_LE(explanation.causes.size(), 3U);
+}
+
+TEST(LikelyCauses, WaterForIceIsWeighedWhereTheWickWasGiven) {
+    // Dry −10, wet −10.4 given as water in steady frost: the ice answer is 8 % lower; which of the two fits
+    // is told by the neighbours, read with ice.
+    Page page;
+    for (int day = 10; day < 16; ++day) {
+        for (const char* hour : {"T07:00Z", "T14:00Z", "T21:00Z"}) {
+            page.write("2025-01-" + std::to_string(day) + hour, "-10.1", "-10.5", {.wick = WickState::Ice});
+        }
+    }
+    page.write("2025-01-16T07:00Z", "-10.0", "-10.4", {.wick = WickState::Water});
+    const auto& series = page.series();
+    const auto explanation =
+        explain(series.back(), std::span{series}.first(series.size() - 1), {}, StationModel{});
+    EXPECT_GT(explanation.readRight, 0);
+    for (const auto& cause : explanation.causes) {
+        EXPECT_NE(cause.code, "water-taken-for-ice");
+    }
+}
+
+TEST(LikelyCauses, SoundReadingsAreSeldomMarked) {
+    int marked = 0;
+    int judged = 0;
+    for (std::size_t i = 1000; i < 4000; i += 3) {
+        const auto findings = station().judge(i, station().observation(i));
+        marked += has(findings, "unlikely") ? 1 : 0;
+        ++judged;
+        for (const Finding& finding : findings) {
+            double sum = 0;
+            for (const auto& cause : finding.causes) {
+                sum += cause.weight;
+            }
+            EXPECT_LE(finding.causes.size(), 3U);
+            EXPECT_LE(sum, 1.0 + 1e-9);
+        }
+    }
+    EXPECT_LE(marked, judged / 100) << marked << " of " << judged;
+}
+
+TEST(LikelyCauses, ANewBookHasNeighboursOnly) {
+    // Ten days are no climate: an impossible pair still gets its cause, ordinary weather no mark.
+    const Page years = inventedYears(1);
+    const std::span all{years.series()};
+    const StationModel young{all.subspan(540, 30)};
+    EXPECT_TRUE(young.empty());
+    auto written = all[571].values();
+    const auto sound = record::deriveReading(written, years.station());
+    EXPECT_FALSE(explain(sound, all.subspan(559, 12), {}, young).unlikely);
+    written.dry.value->value.mantissa *= 10;
+    const auto lost = record::deriveReading(written, years.station());
+    const auto explanation = explain(lost, all.subspan(559, 12), {}, young);
+    ASSERT_FALSE(explanation.causes.empty());
+    EXPECT_EQ(explanation.causes[0].code, "dry-decimal-point") << told(explanation.causes);
+    // No neighbours at all: no crash, and no claim.
+    EXPECT_FALSE(explain(sound, {}, {}, StationModel{}).unlikely);
+}
+
+TEST(LikelyCauses, AReadingWithOneBulbHasNone) {
+    auto written = station().observation(3000);
+    written.wet.value.reset();
+    EXPECT_TRUE(station().causes(3000, written).empty());
+}
+
+} // namespace wickbook::checks::test
