@@ -5,6 +5,7 @@
 
 #include <QLocale>
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <array>
 
@@ -109,8 +110,8 @@ ui::FindingWords wordsFor(const checks::Finding& finding, units::TemperatureUnit
     return ui::findingWords(QLocale::c(), finding, unit);
 }
 
-Json causesJson(const checks::Finding& finding, units::TemperatureUnit unit) {
-    Json causes = Json::array();
+JsonValue causesJson(const checks::Finding& finding, units::TemperatureUnit unit) {
+    JsonValue causes = JsonValue::array();
     for (const checks::LikelyCause& cause : finding.causes) {
         causes.push_back({{"code", cause.code},
                           {"message", ui::causeWords(QLocale::c(), cause, unit).toStdString()},

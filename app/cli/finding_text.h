@@ -30,6 +30,6 @@ ui::FindingWords wordsFor(const checks::Finding& finding,
                           units::TemperatureUnit unit = units::TemperatureUnit::Celsius);
 
 /// {code, message, dry_c, wet_c, wick, relative_humidity_pct, dew_point_c, weight} for each cause.
-Json causesJson(const checks::Finding& finding, units::TemperatureUnit unit);
+JsonValue causesJson(const checks::Finding& finding, units::TemperatureUnit unit);
 
 } // namespace wickbook::cli

@@ -40,6 +40,17 @@ Outcome<double> numberFrom(const std::string& option, const std::string& text, d
     });
 }
 
+Outcome<std::int64_t> wholeNumberFrom(const std::string& option, const std::string& text, std::int64_t lowest,
+                                      std::int64_t highest) {
+    return decimalFrom(option, text).and_then([&](const units::Decimal& value) -> Outcome<std::int64_t> {
+        if (value.decimals != 0 || value.mantissa < lowest || value.mantissa > highest) {
+            return refuse(
+                fmt::format("{} {} is no whole number from {} to {}.", option, text, lowest, highest));
+        }
+        return value.mantissa;
+    });
+}
+
 std::string exposureNames(bool withOwn) {
     std::string names;
     for (const auto& entry : psychrometry::exposureTable()) {

@@ -19,6 +19,9 @@ Outcome<units::Decimal> decimalFrom(const std::string& option, const std::string
 /// The same within [lowest, highest]; unit for the sentence ("m", "hPa").
 Outcome<double> numberFrom(const std::string& option, const std::string& text, double lowest, double highest,
                            const std::string& unit);
+/// A number without decimals within [lowest, highest].
+Outcome<std::int64_t> wholeNumberFrom(const std::string& option, const std::string& text, std::int64_t lowest,
+                                      std::int64_t highest);
 
 Outcome<psychrometry::Exposure> exposureFrom(const std::string& text);
 /// "aspirated, whirled, …" for help and sentences; without "own" where a station is described.

@@ -5,6 +5,7 @@
 #include "core/units/number_text.h"
 
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <cerrno>
 #include <cstdio>
@@ -53,8 +54,8 @@ void Output::csv(const std::vector<std::string>& cells) {
     text(exchange::kCsvLineEnd);
 }
 
-void Output::json(const Json& document) {
-    text(document.dump(2, ' ', false, Json::error_handler_t::replace));
+void Output::json(const JsonValue& document) {
+    text(document.dump(2, ' ', false, JsonValue::error_handler_t::replace));
     text("\n");
 }
 
@@ -80,13 +81,13 @@ Outcome<void> Output::finish() {
     return {};
 }
 
-Json jsonNumber(const std::optional<double>& value) {
+JsonValue jsonNumber(const std::optional<double>& value) {
     // The same digits as the CSV has: nobody should get another number from another format.
-    return value ? Json(std::strtod(units::dataText(value).c_str(), nullptr)) : Json(nullptr);
+    return value ? JsonValue(std::strtod(units::dataText(value).c_str(), nullptr)) : JsonValue(nullptr);
 }
 
-Json jsonText(std::string_view text) {
-    return text.empty() ? Json(nullptr) : Json(std::string(text));
+JsonValue jsonText(std::string_view text) {
+    return text.empty() ? JsonValue(nullptr) : JsonValue(std::string(text));
 }
 
 Outcome<Format> formatFrom(const std::string& name) {

@@ -4,7 +4,7 @@
 #include "app/cli/outcome.h"
 #include "app/cli/safe_file.h"
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <optional>
 #include <string>
@@ -16,7 +16,7 @@
 
 namespace wickbook::cli {
 
-using Json = nlohmann::ordered_json;
+using JsonValue = nlohmann::ordered_json;
 
 class Output {
 public:
@@ -25,7 +25,7 @@ public:
 
     void text(std::string_view bytes);
     void csv(const std::vector<std::string>& cells);
-    void json(const Json& document);
+    void json(const JsonValue& document);
     /// What was written so far is on its way to whoever reads: for a stream that is answered line by line.
     Outcome<void> flush();
     Outcome<void> finish();
@@ -37,9 +37,9 @@ private:
 };
 
 /// A number of data with six decimals, as in CSV; null for a missing one.
-Json jsonNumber(const std::optional<double>& value);
+JsonValue jsonNumber(const std::optional<double>& value);
 /// Text, or null where it is empty.
-Json jsonText(std::string_view text);
+JsonValue jsonText(std::string_view text);
 
 enum class Format { Text, Json, Csv };
 /// Reads "text", "json", "csv".

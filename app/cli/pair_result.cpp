@@ -7,6 +7,8 @@
 #include "core/record/observation.h"
 #include "core/units/number_text.h"
 
+#include <nlohmann/json.hpp>
+
 #include <array>
 
 namespace wickbook::cli {
@@ -177,7 +179,7 @@ std::string cellText(const ResultCell& cell) {
     return {};
 }
 
-Json cellJson(const ResultCell& cell) {
+JsonValue cellJson(const ResultCell& cell) {
     if (const auto* number = std::get_if<DerivedNumber>(&cell)) {
         return jsonNumber(number->value);
     }
@@ -198,12 +200,12 @@ std::string findingCodes(const std::vector<checks::Finding>& findings) {
     return codes;
 }
 
-Json resultJson(const PairResult& result) {
-    Json object = Json::object();
+JsonValue resultJson(const PairResult& result) {
+    JsonValue object = JsonValue::object();
     for (const ResultColumn& column : resultColumns()) {
         object[std::string{column.name}] = cellJson(column.cell(result));
     }
-    Json findings = Json::array();
+    JsonValue findings = JsonValue::array();
     for (const checks::Finding& finding : result.findings) {
         findings.push_back({{"code", std::string{finding.code}},
                             {"severity", std::string{checks::severityName(finding.severity)}},

@@ -63,10 +63,10 @@ std::span<const ResultColumn> resultColumns();
 inline constexpr std::string_view kFindingsColumn = "findings";
 
 std::string cellText(const ResultCell& cell);
-Json cellJson(const ResultCell& cell);
+JsonValue cellJson(const ResultCell& cell);
 /// Codes joined by ';'.
 std::string findingCodes(const std::vector<checks::Finding>& findings);
-Json resultJson(const PairResult& result);
+JsonValue resultJson(const PairResult& result);
 std::vector<std::string> resultHeader();
 std::vector<std::string> resultRow(const PairResult& result);
 

@@ -71,7 +71,7 @@ int runVerb(int argc, char** argv) {
     for (const VerbEntry& verb : verbTable()) {
         CLI::App* command = app.add_subcommand(std::string{verb.name}, std::string{verb.summary});
         command->set_help_flag("-h,--help", "Print this help");
-        actions.push_back(verb.declare(*command));
+        actions.push_back(verb.declare(OptionList(*command)));
     }
     try {
         app.parse(argc, argv);

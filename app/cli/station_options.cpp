@@ -3,25 +3,24 @@
 
 #include "app/cli/options.h"
 
-#include <CLI/CLI.hpp>
-
 #include <algorithm>
 #include <array>
 
 namespace wickbook::cli {
 
-void StationOptions::declare(CLI::App& command, bool required) {
-    command.add_option("--elevation", elevation, "Metres above the sea")->required(required);
-    command.add_option("--latitude", latitude, "Degrees, north positive")->required(required);
-    command.add_option("--longitude", longitude, "Degrees, east positive")->required(required);
-    command.add_option("--zone", zone, "Time zone, such as Europe/London or UTC")->required(required);
-    command.add_option("--hours", hours, "Observing hours, such as 09:00,21:00")->required(required);
-    command.add_option("--exposure", exposure, "How the thermometers hang: " + exposureNames(false))
-        ->required(required);
-    command.add_option(
-        "--hour-rule", hourRule,
-        std::string{"What the hours follow: utc, standard (the zone without summer time) or clock"} +
-            (required ? " (clock)" : ""));
+void StationOptions::declare(OptionList& command, bool required) {
+    const auto declareOne = [&](const std::string& name, std::string& target, const std::string& help) {
+        required ? command.needed(name, target, help) : command.text(name, target, help);
+    };
+    declareOne("--elevation", elevation, "Metres above the sea");
+    declareOne("--latitude", latitude, "Degrees, north positive");
+    declareOne("--longitude", longitude, "Degrees, east positive");
+    declareOne("--zone", zone, "Time zone, such as Europe/London or UTC");
+    declareOne("--hours", hours, "Observing hours, such as 09:00,21:00");
+    declareOne("--exposure", exposure, "How the thermometers hang: " + exposureNames(false));
+    command.text("--hour-rule", hourRule,
+                 std::string{"What the hours follow: utc, standard (the zone without summer time) or clock"} +
+                     (required ? " (clock)" : ""));
 }
 
 bool StationOptions::anyGiven() const {

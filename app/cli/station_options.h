@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/cli/option_list.h"
 #include "app/cli/outcome.h"
 #include "core/record/station.h"
 
 #include <string>
-
-namespace CLI {
-class App;
-}
 
 namespace wickbook::cli {
 
@@ -17,7 +14,7 @@ struct StationOptions {
     std::string hours, hourRule, elevation, latitude, longitude, zone, exposure;
 
     /// required: all but the rule must be given.
-    void declare(CLI::App& command, bool required);
+    void declare(OptionList& command, bool required);
     [[nodiscard]] bool anyGiven() const;
     /// What is named, as a change; the position is laid over the one in force where only one half is given.
     [[nodiscard]] Outcome<record::PeriodChange> change(const record::Position& inForce) const;

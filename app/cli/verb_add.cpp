@@ -2,8 +2,6 @@
 #include "app/cli/add_rows.h"
 #include "app/cli/verb_table.h"
 
-#include <CLI/CLI.hpp>
-
 #include <memory>
 
 namespace wickbook::cli {
@@ -49,25 +47,24 @@ Outcome<ExitCode> add(const AddOptions& options) {
 
 } // namespace
 
-VerbAction declareAdd(CLI::App& command) {
+VerbAction declareAdd(OptionList command) {
     auto options = std::make_shared<AddOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command.add_option(
-        "--at", options->at,
-        "When it was read: 2025-03-01T09:00 by the station's clock, or with Z or +01:00 (now)");
-    command.add_option("--dry", options->dry, "Dry bulb as read, in the thermometer's unit");
-    command.add_option("--wet", options->wet, "Wet bulb as read");
-    command.add_option("--wick", options->wick, "water or ice");
-    command.add_option("--weather", options->weather, "Such as fog, or rain;thunder, or none");
-    command.add_option("--note", options->note, "Remark");
-    command.add_option("--observer", options->observer, "Initials");
-    command.add_option("--pressure", options->pressure, "Station pressure, hPa");
-    command.add_option(
+    command.needed("--book", options->book, "The book");
+    command.text("--at", options->at,
+                 "When it was read: 2025-03-01T09:00 by the station's clock, or with Z or +01:00 (now)");
+    command.text("--dry", options->dry, "Dry bulb as read, in the thermometer's unit");
+    command.text("--wet", options->wet, "Wet bulb as read");
+    command.text("--wick", options->wick, "water or ice");
+    command.text("--weather", options->weather, "Such as fog, or rain;thunder, or none");
+    command.text("--note", options->note, "Remark");
+    command.text("--observer", options->observer, "Initials");
+    command.text("--pressure", options->pressure, "Station pressure, hPa");
+    command.text(
         "--in", options->in,
         "CSV of rows, \"-\" for standard input; columns time (or date with hour or clock), dry, wet, "
         "wick, pressure, weather, wind, max, min, note, observer, origin, quality");
-    command.add_flag("--strict", options->strict,
-                     "Exit code 1 where there is any finding, notes included, or a rejected row");
+    command.flag("--strict", options->strict,
+                 "Exit code 1 where there is any finding, notes included, or a rejected row");
     return [options] { return add(*options); };
 }
 

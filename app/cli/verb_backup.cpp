@@ -2,19 +2,17 @@
 #include "app/cli/copy_book.h"
 #include "app/cli/verb_table.h"
 
-#include <CLI/CLI.hpp>
-
 #include <memory>
 
 namespace wickbook::cli {
 
-VerbAction declareBackup(CLI::App& command) {
+VerbAction declareBackup(OptionList command) {
     struct Texts {
         std::string book, out;
     };
     auto texts = std::make_shared<Texts>();
-    command.add_option("--book", texts->book, "The book; it may be in use meanwhile")->required();
-    command.add_option("--out", texts->out, "File of the copy; nothing may be there yet")->required();
+    command.needed("--book", texts->book, "The book; it may be in use meanwhile");
+    command.needed("--out", texts->out, "File of the copy; nothing may be there yet");
     return [texts] { return copyBook(texts->book, texts->out); };
 }
 

@@ -7,8 +7,8 @@
 #include "core/desk/checked_range.h"
 #include "ui/text/term_words.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <memory>
 
@@ -66,7 +66,7 @@ void writeText(Output& output, const std::vector<checks::CheckedReading>& readin
 
 void writeJson(Output& output, const std::vector<checks::CheckedReading>& readings,
                units::TemperatureUnit unit) {
-    Json list = Json::array();
+    JsonValue list = JsonValue::array();
     forEachFinding(readings, unit, [&](const FindingLine& line) {
         list.push_back({{"time_utc", line.timeUtc},
                         {"local_date", line.localDate},
@@ -164,14 +164,14 @@ Outcome<ExitCode> check(const CheckOptions& options) {
 
 } // namespace
 
-VerbAction declareCheck(CLI::App& command) {
+VerbAction declareCheck(OptionList command) {
     auto options = std::make_shared<CheckOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command.add_option("--from", options->from, "First date, 2025-03-01 (the first reading)");
-    command.add_option("--to", options->to, "Last date (the last reading)");
-    command.add_option("--format", options->format, "text, json or csv (text)");
-    command.add_option("--out", options->out, "File for the answer (standard output)");
-    command.add_flag("--strict", options->strict, "Exit code 1 where there is any finding, notes included");
+    command.needed("--book", options->book, "The book");
+    command.text("--from", options->from, "First date, 2025-03-01 (the first reading)");
+    command.text("--to", options->to, "Last date (the last reading)");
+    command.text("--format", options->format, "text, json or csv (text)");
+    command.text("--out", options->out, "File for the answer (standard output)");
+    command.flag("--strict", options->strict, "Exit code 1 where there is any finding, notes included");
     return [options] { return check(*options); };
 }
 

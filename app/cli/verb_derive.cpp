@@ -8,8 +8,8 @@
 #include "core/psychrometry/standard_atmosphere.h"
 #include "core/units/number_text.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <memory>
 
@@ -170,28 +170,26 @@ Outcome<ExitCode> derive(const DeriveOptions& options) {
 
 } // namespace
 
-VerbAction declareDerive(CLI::App& command) {
+VerbAction declareDerive(OptionList command) {
     auto options = std::make_shared<DeriveOptions>();
-    command.add_option("--dry", options->dry, "Dry bulb, °C; point or comma");
-    command.add_option("--wet", options->wet, "Wet bulb, °C");
-    command.add_option("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(true));
-    command.add_option("--wick", options->wick,
-                       "water or ice: what the wick held; needed at a wet bulb of 0 °C and below");
-    command.add_option("--pressure", options->pressure, "Station pressure, hPa (not reduced to sea level)");
-    command.add_option("--elevation", options->elevation,
-                       "Metres above the sea, for the standard atmosphere's pressure");
-    command.add_option("--coefficient", options->coefficient,
-                       "Psychrometer coefficient per kelvin instead of the exposure's own");
-    command.add_option("--resolution", options->resolution, "Scale step of the thermometers, °C (0.1)");
-    command.add_option(
-        "--in", options->in,
-        "CSV file of pairs with columns dry_c, wet_c and, if known, pressure_hpa, wick, exposure, "
-        "coefficient_per_k; the options above fill in what it leaves out");
-    command.add_option("--out", options->out, "File for the answer (standard output)");
-    command.add_option("--format", options->format, "text, json or csv (text)");
-    command.add_flag("--working", options->working,
-                     "Show the equation with the numbers, and the budget of ±");
-    command.add_flag("--strict", options->strict, "Exit code 1 where there is any finding, notes included");
+    command.text("--dry", options->dry, "Dry bulb, °C; point or comma");
+    command.text("--wet", options->wet, "Wet bulb, °C");
+    command.text("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(true));
+    command.text("--wick", options->wick,
+                 "water or ice: what the wick held; needed at a wet bulb of 0 °C and below");
+    command.text("--pressure", options->pressure, "Station pressure, hPa (not reduced to sea level)");
+    command.text("--elevation", options->elevation,
+                 "Metres above the sea, for the standard atmosphere's pressure");
+    command.text("--coefficient", options->coefficient,
+                 "Psychrometer coefficient per kelvin instead of the exposure's own");
+    command.text("--resolution", options->resolution, "Scale step of the thermometers, °C (0.1)");
+    command.text("--in", options->in,
+                 "CSV file of pairs with columns dry_c, wet_c and, if known, pressure_hpa, wick, exposure, "
+                 "coefficient_per_k; the options above fill in what it leaves out");
+    command.text("--out", options->out, "File for the answer (standard output)");
+    command.text("--format", options->format, "text, json or csv (text)");
+    command.flag("--working", options->working, "Show the equation with the numbers, and the budget of ±");
+    command.flag("--strict", options->strict, "Exit code 1 where there is any finding, notes included");
     return [options] { return derive(*options); };
 }
 

@@ -5,7 +5,6 @@
 #include "app/cli/verb_table.h"
 #include "core/desk/checked_range.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <memory>
@@ -74,19 +73,17 @@ Outcome<ExitCode> exportObservations(const ExportOptions& options) {
 
 } // namespace
 
-VerbAction declareExport(CLI::App& command) {
+VerbAction declareExport(OptionList command) {
     auto options = std::make_shared<ExportOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command.add_option("--month", options->month, "One month, 2025-03");
-    command.add_option("--from", options->from, "First date, 2025-03-01 (the first reading)");
-    command.add_option("--to", options->to, "Last date (the last reading)");
-    command
-        .add_option(
-            "--out", options->out,
-            "File, or a folder in which the file is named after station and dates, or \"-\"; metadata go "
-            "into NAME-metadata.json beside it")
-        ->required();
-    command.add_option("--format", options->format, "csv (csv)");
+    command.needed("--book", options->book, "The book");
+    command.text("--month", options->month, "One month, 2025-03");
+    command.text("--from", options->from, "First date, 2025-03-01 (the first reading)");
+    command.text("--to", options->to, "Last date (the last reading)");
+    command.needed(
+        "--out", options->out,
+        "File, or a folder in which the file is named after station and dates, or \"-\"; metadata go "
+        "into NAME-metadata.json beside it");
+    command.text("--format", options->format, "csv (csv)");
     return [options] { return exportObservations(*options); };
 }
 

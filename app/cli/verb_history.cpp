@@ -3,8 +3,8 @@
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <array>
 #include <memory>
@@ -97,9 +97,9 @@ void writeText(Output& output, const std::vector<Line>& lines) {
 }
 
 void writeJson(Output& output, const std::vector<Line>& lines) {
-    Json list = Json::array();
+    JsonValue list = JsonValue::array();
     for (const Line& line : lines) {
-        Json object = Json::object();
+        JsonValue object = JsonValue::object();
         for (const HistoryColumn& column : kColumns) {
             object[std::string{column.name}] = jsonText(column.text(line));
         }
@@ -163,16 +163,14 @@ Outcome<ExitCode> history(const HistoryOptions& options) {
 
 } // namespace
 
-VerbAction declareHistory(CLI::App& command) {
+VerbAction declareHistory(OptionList command) {
     auto options = std::make_shared<HistoryOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command
-        .add_option(
-            "--at", options->at,
-            "When it was read, or its observing hour: 2025-03-01T09:00 by the station's clock, or with Z "
-            "or an offset")
-        ->required();
-    command.add_option("--format", options->format, "text, json or csv (text)");
+    command.needed("--book", options->book, "The book");
+    command.needed(
+        "--at", options->at,
+        "When it was read, or its observing hour: 2025-03-01T09:00 by the station's clock, or with Z "
+        "or an offset");
+    command.text("--format", options->format, "text, json or csv (text)");
     return [options] { return history(*options); };
 }
 

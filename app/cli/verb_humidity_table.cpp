@@ -7,7 +7,6 @@
 #include "core/psychrometry/standard_atmosphere.h"
 #include "core/units/number_text.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <memory>
@@ -161,17 +160,15 @@ Outcome<ExitCode> humidityTable(const TableOptions& options) {
 
 } // namespace
 
-VerbAction declareTable(CLI::App& command) {
+VerbAction declareTable(OptionList command) {
     auto options = std::make_shared<TableOptions>();
-    command.add_option("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(false));
-    command.add_option("--pressure", options->pressure, "Station pressure, hPa");
-    command.add_option("--elevation", options->elevation,
-                       "Metres above the sea, for the standard atmosphere");
-    command.add_option("--book", options->book, "A book, for its exposure, elevation and unit");
-    command.add_option("--unit", options->unit, "c or f (c, or the book's)");
-    command.add_option("--step", options->step,
-                       "Step of the depression, in degrees of the unit (0.5, in °F 1)");
-    command.add_option("--out", options->out, "CSV file, or - for standard output")->required();
+    command.text("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(false));
+    command.text("--pressure", options->pressure, "Station pressure, hPa");
+    command.text("--elevation", options->elevation, "Metres above the sea, for the standard atmosphere");
+    command.text("--book", options->book, "A book, for its exposure, elevation and unit");
+    command.text("--unit", options->unit, "c or f (c, or the book's)");
+    command.text("--step", options->step, "Step of the depression, in degrees of the unit (0.5, in °F 1)");
+    command.needed("--out", options->out, "CSV file, or - for standard output");
     return [options] { return humidityTable(*options); };
 }
 

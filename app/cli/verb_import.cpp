@@ -3,7 +3,6 @@
 #include "app/cli/options.h"
 #include "app/cli/verb_table.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -101,27 +100,22 @@ Outcome<ImportRequest> requestFrom(const ImportTexts& texts) {
 
 } // namespace
 
-VerbAction declareImport(CLI::App& command) {
+VerbAction declareImport(OptionList command) {
     auto texts = std::make_shared<ImportTexts>();
-    command.add_option("--book", texts->book, "The book")->required();
-    command.add_option("--in", texts->in, "CSV file, \"-\" for standard input; several may be given")
-        ->required()
-        ->expected(1)
-        ->take_all();
-    command.add_option("--map", texts->map, "FILE_COLUMN=FIELD, as often as needed; fields: " + fieldNames())
-        ->expected(1)
-        ->take_all();
-    command.add_option("--unit", texts->unit, "Unit of the temperatures: c or f (the station's)");
-    command.add_option("--decimal", texts->decimal, "comma or point (either)");
-    command.add_option("--zone", texts->zone, "Zone of times without an offset (the station's)");
-    command.add_option("--rejects", texts->rejects,
-                       "CSV file for the lines that could not be taken, with number, text and reason");
-    command.add_option(
+    command.needed("--book", texts->book, "The book");
+    command.many("--in", texts->in, "CSV file, \"-\" for standard input; several may be given", true);
+    command.many("--map", texts->map, "FILE_COLUMN=FIELD, as often as needed; fields: " + fieldNames());
+    command.text("--unit", texts->unit, "Unit of the temperatures: c or f (the station's)");
+    command.text("--decimal", texts->decimal, "comma or point (either)");
+    command.text("--zone", texts->zone, "Zone of times without an offset (the station's)");
+    command.text("--rejects", texts->rejects,
+                 "CSV file for the lines that could not be taken, with number, text and reason");
+    command.text(
         "--on-conflict", texts->onConflict,
         "Where the book holds a reading at the hour: keep it, revise it, or reject the line (reject)");
-    command.add_flag("--dry-run", texts->dryRun, "Say what would happen and store nothing");
-    command.add_flag("--strict", texts->strict,
-                     "Exit code 1 where a line is rejected or a reading has a finding");
+    command.flag("--dry-run", texts->dryRun, "Say what would happen and store nothing");
+    command.flag("--strict", texts->strict,
+                 "Exit code 1 where a line is rejected or a reading has a finding");
     return [texts]() -> Outcome<ExitCode> { return requestFrom(*texts).and_then(importFiles); };
 }
 

@@ -7,7 +7,6 @@
 #include "core/exchange/byte_decoder.h"
 #include "core/record/station_record.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <memory>
@@ -107,15 +106,15 @@ Outcome<ExitCode> newBook(const NewOptions& options) {
 
 } // namespace
 
-VerbAction declareNew(CLI::App& command) {
+VerbAction declareNew(OptionList command) {
     auto options = std::make_shared<NewOptions>();
-    command.add_option("--book", options->book, "File of the new book; nothing may be there yet")->required();
-    command.add_option("--name", options->name, "Name of the station")->required();
+    command.needed("--book", options->book, "File of the new book; nothing may be there yet");
+    command.needed("--name", options->name, "Name of the station");
     options->station.declare(command, true);
-    command.add_option("--unit", options->unit, "Unit of the thermometers' scales: c or f (c)");
-    command.add_option("--resolution", options->resolution, "Finest step that is read, in that unit (0.1)");
-    command.add_option("--scale", options->scale,
-                       "Lowest and highest engraved mark, such as -35,50 (-40,60; in °F -40,140)");
+    command.text("--unit", options->unit, "Unit of the thermometers' scales: c or f (c)");
+    command.text("--resolution", options->resolution, "Finest step that is read, in that unit (0.1)");
+    command.text("--scale", options->scale,
+                 "Lowest and highest engraved mark, such as -35,50 (-40,60; in °F -40,140)");
     return [options] { return newBook(*options); };
 }
 

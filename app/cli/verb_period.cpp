@@ -6,7 +6,6 @@
 #include "app/cli/verb_table.h"
 #include "core/record/observing_hours.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -105,11 +104,10 @@ Outcome<ExitCode> addPeriod(const PeriodOptions& options) {
 
 } // namespace
 
-VerbAction declarePeriod(CLI::App& command) {
+VerbAction declarePeriod(OptionList command) {
     auto options = std::make_shared<PeriodOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command.add_option("--from", options->from, "Date it holds from, by the station's clock: 1994-05-01")
-        ->required();
+    command.needed("--book", options->book, "The book");
+    command.needed("--from", options->from, "Date it holds from, by the station's clock: 1994-05-01");
     options->station.declare(command, false);
     return [options] { return addPeriod(*options); };
 }

@@ -7,7 +7,6 @@
 #include "core/desk/checked_range.h"
 #include "ui/print/month_files.h"
 
-#include <CLI/CLI.hpp>
 #include <QApplication>
 #include <fmt/format.h>
 
@@ -102,19 +101,16 @@ Outcome<ExitCode> report(const ReportOptions& options) {
 
 } // namespace
 
-VerbAction declareReport(CLI::App& command) {
+VerbAction declareReport(OptionList command) {
     auto options = std::make_shared<ReportOptions>();
-    command.add_option("--book", options->book, "The book")->required();
-    command.add_option("--month", options->month, "The month, 2025-03")->required();
-    command
-        .add_option(
-            "--out", options->out,
-            "Folder for month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg "
-            "and paragraph.txt; made if it is not there")
-        ->required();
-    command.add_option("--paper", options->paper, "a4 or letter (a4)");
-    command.add_option("--language", options->language,
-                       "Language of page and paragraph, such as de (English)");
+    command.needed("--book", options->book, "The book");
+    command.needed("--month", options->month, "The month, 2025-03");
+    command.needed(
+        "--out", options->out,
+        "Folder for month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg "
+        "and paragraph.txt; made if it is not there");
+    command.text("--paper", options->paper, "a4 or letter (a4)");
+    command.text("--language", options->language, "Language of page and paragraph, such as de (English)");
     return [options] { return report(*options); };
 }
 

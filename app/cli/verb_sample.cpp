@@ -5,7 +5,6 @@
 #include "core/desk/sample_book.h"
 #include "core/record/clock.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <memory>
@@ -15,9 +14,7 @@ namespace wickbook::cli {
 namespace {
 
 struct SampleOptions {
-    std::string book, lastDay;
-    int years = sample::SamplePlan{}.years;
-    std::uint64_t seed = sample::kSampleSeed;
+    std::string book, lastDay, years, seed;
 };
 
 Outcome<ExitCode> writeSample(const SampleOptions& options) {
@@ -31,8 +28,20 @@ Outcome<ExitCode> writeSample(const SampleOptions& options) {
         plan.lastDay = *lastDay;
         plan.until.reset();
     }
-    plan.years = options.years;
-    plan.seed = options.seed;
+    if (!options.years.empty()) {
+        const auto years = wholeNumberFrom("--years", options.years, 0, 200);
+        if (!years) {
+            return tl::unexpected(years.error());
+        }
+        plan.years = static_cast<int>(*years);
+    }
+    if (!options.seed.empty()) {
+        const auto seed = wholeNumberFrom("--seed", options.seed, 0, 999'999'999'999);
+        if (!seed) {
+            return tl::unexpected(seed.error());
+        }
+        plan.seed = static_cast<std::uint64_t>(*seed);
+    }
 
     ProgressLine progress("writing");
     const auto book =
@@ -49,13 +58,12 @@ Outcome<ExitCode> writeSample(const SampleOptions& options) {
 
 } // namespace
 
-VerbAction declareSample(CLI::App& command) {
+VerbAction declareSample(OptionList command) {
     auto options = std::make_shared<SampleOptions>();
-    command.add_option("--book", options->book, "File of the new book; nothing may be there yet")->required();
-    command.add_option("--years", options->years, "Whole years before the last five weeks")
-        ->check(CLI::Range(0, 200));
-    command.add_option("--last-day", options->lastDay, "Date of the last readings (today, up to now)");
-    command.add_option("--seed", options->seed, "Another seed is another station");
+    command.needed("--book", options->book, "File of the new book; nothing may be there yet");
+    command.text("--years", options->years, "Whole years before the last five weeks (2)");
+    command.text("--last-day", options->lastDay, "Date of the last readings (today, up to now)");
+    command.text("--seed", options->seed, "Another seed is another station");
     return [options] { return writeSample(*options); };
 }
 

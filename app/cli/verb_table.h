@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/cli/option_list.h"
 #include "app/cli/outcome.h"
 
 #include <functional>
 #include <span>
 #include <string_view>
-
-namespace CLI {
-class App;
-}
 
 /// Every verb of the command line in one table. To add one: a file verb_<name>.cpp with its declare function,
 /// a line here and in verb_table.cpp, a test in tests/app.
@@ -23,26 +20,26 @@ struct VerbEntry {
     std::string_view name;
     std::string_view summary;
     /// Declares the options on the verb's own command line and hands back what is to be done with them.
-    VerbAction (*declare)(CLI::App& command);
+    VerbAction (*declare)(OptionList command);
 };
 
 /// In the order of the work: derive, keep, look through, hand on, look after the file.
 std::span<const VerbEntry> verbTable();
 bool isVerb(std::string_view name);
 
-VerbAction declareDerive(CLI::App& command);
-VerbAction declareNew(CLI::App& command);
-VerbAction declarePeriod(CLI::App& command);
-VerbAction declareAdd(CLI::App& command);
-VerbAction declareImport(CLI::App& command);
-VerbAction declareCheck(CLI::App& command);
-VerbAction declareExport(CLI::App& command);
-VerbAction declareReport(CLI::App& command);
-VerbAction declareTable(CLI::App& command);
-VerbAction declareHistory(CLI::App& command);
-VerbAction declareVerify(CLI::App& command);
-VerbAction declareBackup(CLI::App& command);
-VerbAction declareRestore(CLI::App& command);
-VerbAction declareSample(CLI::App& command);
+VerbAction declareDerive(OptionList command);
+VerbAction declareNew(OptionList command);
+VerbAction declarePeriod(OptionList command);
+VerbAction declareAdd(OptionList command);
+VerbAction declareImport(OptionList command);
+VerbAction declareCheck(OptionList command);
+VerbAction declareExport(OptionList command);
+VerbAction declareReport(OptionList command);
+VerbAction declareTable(OptionList command);
+VerbAction declareHistory(OptionList command);
+VerbAction declareVerify(OptionList command);
+VerbAction declareBackup(OptionList command);
+VerbAction declareRestore(OptionList command);
+VerbAction declareSample(OptionList command);
 
 } // namespace wickbook::cli

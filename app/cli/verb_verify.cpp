@@ -5,7 +5,6 @@
 #include "core/store/book.h"
 #include "ui/text/error_words.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <memory>
@@ -59,9 +58,9 @@ Outcome<ExitCode> verify(const std::string& path) {
 
 } // namespace
 
-VerbAction declareVerify(CLI::App& command) {
+VerbAction declareVerify(OptionList command) {
     auto book = std::make_shared<std::string>();
-    command.add_option("--book", *book, "The book; nothing is written to it")->required();
+    command.needed("--book", *book, "The book; nothing is written to it");
     return [book] { return verify(*book); };
 }
 

@@ -10,9 +10,9 @@ using namespace wickbook::apptest;
 
 namespace {
 
-constexpr std::array<const char*, 13> kVerbs{"derive", "new",    "period", "add",   "import",
-                                             "check",  "export", "report", "table", "history",
-                                             "verify", "backup", "restore"};
+constexpr std::array<const char*, 14> kVerbs{"derive", "new",    "period",  "add",   "import",
+                                             "check",  "export", "report",  "table", "history",
+                                             "verify", "backup", "restore", "sample"};
 
 /// Exit code 2, nothing on standard output, one sentence on standard error.
 void expectRefused(const Arguments& arguments) {
