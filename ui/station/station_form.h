@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/record/station.h"
+#include "core/record/station_record.h"
 
 #include <QWidget>
 #include <tl/expected.hpp>
