@@ -13,7 +13,9 @@ namespace {
 using Codes = std::initializer_list<std::string_view>;
 
 bool isOneOf(const Finding& finding, Codes codes) {
-    return std::find(codes.begin(), codes.end(), finding.code) != codes.end();
+    // A pressure that can't be is a matter of its own, whichever rule says so.
+    return finding.root != Root::Pressure &&
+           std::find(codes.begin(), codes.end(), finding.code) != codes.end();
 }
 
 /// Where one of the causes is among the findings, the consequences take its root.
@@ -63,12 +65,6 @@ void shareRoots(std::vector<Finding>& findings) {
             {"gross-temperature", "gross-dew-point", "step-temperature", "step-dew-point", "climatology",
              "max-min", "unlikely", "incomplete"}},
            findings);
-    // A pressure that can't be is one matter, whichever rule says so.
-    for (Finding& finding : findings) {
-        if (finding.code == "out-of-range" && finding.word("what") == "pressure") {
-            finding.root = Root::Pressure;
-        }
-    }
     gather({Root::FrozenWick,
             {"freezing-halt", "frozen-read-as-water"},
             {"wet-above-dry", "ice-over-dry", "ice-above-zero", "dry-wick", "wick-state-unknown",

@@ -201,8 +201,10 @@ void print(const Measured& measured) {
 }
 
 void printOwnSlips(const bench::Register& source) {
+    const auto begin = std::chrono::steady_clock::now();
     const checks::StationModel model{source.readings};
     const auto start = std::chrono::steady_clock::now();
+    fmt::print("\nmodel built in {:.2f} s\n", std::chrono::duration<double>(start - begin).count());
     const auto checked = checks::checkSeries(source.readings, 0, source.readings.size(), source.station,
                                              checks::Limits{}, {}, {}, &model);
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Likely causes at an invented station whose weather is drawn from a seeded source: five years, three times a
 // day. What a person would say of each slip: common practice, no source.
+#include "core/checks/broken_column.h"
 #include "core/checks/likely_causes.h"
+#include "core/checks/slip_candidates.h"
 #include "tests/core/checks/checks_support.h"
 
 #include <cmath>
@@ -177,37 +179,86 @@ TEST(LikelyCauses, TheLineAboveCopied) {
 }
 
 TEST(LikelyCauses, TheTenthsCountedDownwardsBelowZero) {
-    const auto i =
-        station().find([](auto dry, auto wet) { return wet < -12 && dry - wet > 3 && -wet % 10 > 5; });
-    auto written = station().observation(i);
-    const auto mantissa = written.wet.value->value.mantissa;
-    const auto whole = -mantissa / 10 + 1;
-    written.wet.value->value.mantissa = -(whole * 10 + (whole * 10 + mantissa)); // −1.7 read as −2.3
-    const Explanation explanation =
-        explain(record::deriveReading(written, station().page.station()),
-                std::span{station().page.series()}.subspan(i - 12, 12),
-                std::span{station().page.series()}.subspan(i + 1, 8), station().model);
-    EXPECT_GE(explanation.readRight, 0); // half a degree is seldom more than weather: it must only be weighed
-    EXPECT_LE(explanation.causes.size(), 3U);
+    // −3.1 read as −4.9 against steady neighbours: the slip must be weighed, with its own pair.
+    Page page;
+    page.write("2025-01-10T07:00Z", "-3.0", "-4.9", {.wick = WickState::Water});
+    const auto candidates = slipCandidates(page.series().back());
+    const auto it = std::find_if(candidates.begin(), candidates.end(), [](const SlipCandidate& candidate) {
+        return candidate.code == "wet-tenths-downwards";
+    });
+    ASSERT_NE(it, candidates.end());
+    EXPECT_EQ(it->wet.value.toText(), "-3.1");
+    EXPECT_EQ(it->dry.value.toText(), "-3.0");
+    EXPECT_EQ(it->wick, WickState::Water);
 }
 
 TEST(LikelyCauses, WaterForIceIsWeighedWhereTheWickWasGiven) {
-    // Dry −10, wet −10.4 given as water in steady frost: the ice answer is 8 % lower; which of the two fits
-    // is told by the neighbours, read with ice.
-    Page page;
-    for (int day = 10; day < 16; ++day) {
-        for (const char* hour : {"T07:00Z", "T14:00Z", "T21:00Z"}) {
-            page.write("2025-01-" + std::to_string(day) + hour, "-10.1", "-10.5", {.wick = WickState::Ice});
+    const auto codesOf = [](WickState wick, const char* wet) {
+        Page page;
+        page.write("2025-01-16T07:00Z", "1.0", wet, {.wick = wick});
+        std::string all;
+        for (const auto& candidate : slipCandidates(page.series().back())) {
+            if (candidate.code.find("taken-for") != std::string::npos) {
+                EXPECT_EQ(candidate.wet.value.toText(), wet);
+                EXPECT_NE(candidate.wick, wick);
+                all += candidate.code;
+            }
         }
+        return all;
+    };
+    EXPECT_EQ(codesOf(WickState::Water, "-1.4"), "ice-taken-for-water");
+    EXPECT_EQ(codesOf(WickState::Ice, "-1.4"), "water-taken-for-ice");
+    EXPECT_EQ(codesOf(WickState::NotGiven, "-1.4"), "");
+    EXPECT_EQ(codesOf(WickState::Water, "0.4"), "");
+}
+
+TEST(LikelyCauses, ADryWickLeavesTheDryBulbAlone) {
+    // A hot dry afternoon, and a wet bulb that reads what the dry one reads: twelve kelvins of dew point too
+    // much.
+    const auto i = station().find([](auto dry, auto wet) { return dry > 240 && dry - wet > 80; });
+    auto written = station().observation(i);
+    written.wet.value = written.dry.value;
+    const auto causes = station().causes(i, written);
+    const auto it = std::find_if(causes.begin(), causes.end(),
+                                 [](const LikelyCause& cause) { return cause.code == "dry-wick"; });
+    ASSERT_NE(it, causes.end()) << told(causes);
+    EXPECT_TRUE(it->dryCelsius);
+    EXPECT_FALSE(it->wetCelsius);
+    EXPECT_FALSE(it->humidityPercent);
+}
+
+TEST(LikelyCauses, AColumnThatPartedReadsOffBySteadyDegrees) {
+    // From one morning on the wet thermometer reads five degrees too low.
+    const auto i =
+        station().find([](auto dry, auto wet) { return dry > 200 && wet > 140 && dry - wet > 30; });
+    const auto& series = station().page.series();
+    std::vector<record::DerivedReading> before(series.begin() + static_cast<std::ptrdiff_t>(i) - 12,
+                                               series.begin() + static_cast<std::ptrdiff_t>(i));
+    const auto parted = [&](std::size_t at) {
+        auto written = station().observation(at);
+        written.wet.value->value.mantissa -= 50;
+        return record::deriveReading(written, station().page.station());
+    };
+    before[10] = parted(i - 2);
+    before[11] = parted(i - 1);
+    const auto found = brokenColumns(parted(i), before, station().model);
+    const auto wet = std::find_if(found.begin(), found.end(), [](const auto& broken) { return !broken.dry; });
+    const auto dry = std::find_if(found.begin(), found.end(), [](const auto& broken) { return broken.dry; });
+    ASSERT_NE(wet, found.end());
+    EXPECT_LT(wet->offset, -2.5);
+    if (dry != found.end()) {
+        EXPECT_GT(wet->logWeight, dry->logWeight);
     }
-    page.write("2025-01-16T07:00Z", "-10.0", "-10.4", {.wick = WickState::Water});
-    const auto& series = page.series();
-    const auto explanation =
-        explain(series.back(), std::span{series}.first(series.size() - 1), {}, StationModel{});
-    EXPECT_GT(explanation.readRight, 0);
-    for (const auto& cause : explanation.causes) {
-        EXPECT_NE(cause.code, "water-taken-for-ice");
-    }
+}
+
+TEST(LikelyCauses, WholeDegreesAreNotBlamedForTheirCoarseness) {
+    const Page page = inventedYears(4, {50, 100, Exposure::Screen, {1, 0}});
+    const StationModel model{page.series()};
+    const auto checked = checkSeries(page.series(), 1500, 1500, page.station(), Limits{}, {}, {}, &model);
+    const auto marked = std::count_if(checked.begin(), checked.end(), [](const CheckedReading& one) {
+        return has(one.findings, "unlikely");
+    });
+    EXPECT_LE(marked, 15) << "of " << checked.size();
 }
 
 TEST(LikelyCauses, SoundReadingsAreSeldomMarked) {
