@@ -7,7 +7,6 @@
 #include "app/cli/options.h"
 #include "core/exchange/csv.h"
 #include "core/record/observation.h"
-#include "core/units/decimal.h"
 
 #include <fmt/format.h>
 
@@ -136,12 +135,12 @@ public:
             if (text.empty()) {
                 return std::nullopt;
             }
-            const auto value = units::parseDecimal(text);
+            const auto value = realFrom(text);
             if (!value) {
                 troubles.push_back(badNumber(std::string{column}, text));
                 return std::nullopt;
             }
-            return value->toDouble();
+            return value;
         };
         const auto dry = number(kDry);
         const auto wet = number(kWet);
@@ -157,7 +156,7 @@ public:
             given.coefficient = coefficient;
         }
         readWords(row, given, troubles);
-        if (!given.exposure && !given.coefficient) {
+        if (!given.exposure && !given.coefficient && columns_.cell(row, kExposure).empty()) {
             troubles.push_back(missingValue(std::string{kExposure}));
         }
 

@@ -24,8 +24,11 @@ void line(std::string& text, std::string_view name, const std::string& value) {
     text += fmt::format("  {:<24}{}\n", name, value);
 }
 
+/// With a plain blank: no line is broken here, and people search for "± 1.5".
 std::string halfWidth(double u95, int decimals) {
-    return ui::plusMinusWords(QLocale::c(), u95, decimals).toStdString();
+    return ui::plusMinusWords(QLocale::c(), u95, decimals)
+        .replace(QChar::Nbsp, QLatin1Char(' '))
+        .toStdString();
 }
 
 void leadText(std::string& text, const psychrometry::Derivation& derivation) {

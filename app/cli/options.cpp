@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <charconv>
+#include <cmath>
 
 namespace wickbook::cli {
 
@@ -28,10 +30,37 @@ Outcome<units::Decimal> decimalFrom(const std::string& option, const std::string
     return *value;
 }
 
+std::optional<double> realFrom(std::string_view text) {
+    if (const auto decimal = units::parseDecimal(text)) {
+        return decimal->toDouble();
+    }
+    std::string plain;
+    static constexpr std::string_view kMinus = "\u2212";
+    while (!text.empty()) {
+        const bool minus = text.starts_with(kMinus);
+        const char c = minus ? '-' : text.front();
+        text.remove_prefix(minus ? kMinus.size() : 1);
+        plain += c == ',' && plain.find_first_of(".,") == std::string::npos ? '.' : c;
+    }
+    double value = 0;
+    const char* const end = plain.data() + plain.size();
+    const auto read = std::from_chars(plain.data(), end, value);
+    if (read.ec != std::errc{} || read.ptr != end || !std::isfinite(value)) {
+        return std::nullopt;
+    }
+    return value;
+}
+
+Outcome<double> realFrom(const std::string& option, const std::string& text) {
+    if (const auto value = realFrom(text)) {
+        return *value;
+    }
+    return decimalFrom(option, text).map([](const units::Decimal& value) { return value.toDouble(); });
+}
+
 Outcome<double> numberFrom(const std::string& option, const std::string& text, double lowest, double highest,
                            const std::string& unit) {
-    return decimalFrom(option, text).and_then([&](const units::Decimal& value) -> Outcome<double> {
-        const double number = value.toDouble();
+    return realFrom(option, text).and_then([&](double number) -> Outcome<double> {
         if (number < lowest || number > highest) {
             return refuse(fmt::format("{} {} is outside {} to {} {}; give a value within.", option, text,
                                       units::exactText(lowest), units::exactText(highest), unit));

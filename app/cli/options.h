@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Option values as typed, read strictly: one sentence for each that can't be understood. Numbers take a
@@ -16,6 +17,11 @@ namespace wickbook::cli {
 
 /// option: its name as typed, for the sentence ("--dry").
 Outcome<units::Decimal> decimalFrom(const std::string& option, const std::string& text);
+/// A number that is computed with and not kept: also more digits than a reading can have, and an exponent
+/// (6.67e-4), as programs write them. None for what is not a finite number.
+std::optional<double> realFrom(std::string_view text);
+/// The same with a sentence.
+Outcome<double> realFrom(const std::string& option, const std::string& text);
 /// The same within [lowest, highest]; unit for the sentence ("m", "hPa").
 Outcome<double> numberFrom(const std::string& option, const std::string& text, double lowest, double highest,
                            const std::string& unit);

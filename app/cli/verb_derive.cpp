@@ -45,27 +45,27 @@ Outcome<PairDefaults> defaultsFrom(const DeriveOptions& options) {
         defaults.wick = *wick;
     }
     if (!options.coefficient.empty()) {
-        const auto value = decimalFrom("--coefficient", options.coefficient);
+        const auto value = realFrom("--coefficient", options.coefficient);
         if (!value) {
             return tl::unexpected(value.error());
         }
-        if (!psychrometry::isCoefficient(value->toDouble())) {
+        if (!psychrometry::isCoefficient(*value)) {
             return refuse(
                 fmt::format("--coefficient {} can't be one: it is per kelvin, above 0 and at most {}, such "
                             "as 0.00066.",
                             options.coefficient, units::exactText(psychrometry::kHighestCoefficient)));
         }
-        defaults.coefficient = value->toDouble();
+        defaults.coefficient = *value;
     }
     if (!options.pressure.empty() && !options.elevation.empty()) {
         return refuse("Give --pressure or --elevation, not both: the pressure read is the better one.");
     }
     if (!options.pressure.empty()) {
-        const auto value = decimalFrom("--pressure", options.pressure);
+        const auto value = realFrom("--pressure", options.pressure);
         if (!value) {
             return tl::unexpected(value.error());
         }
-        defaults.pressure = value->toDouble();
+        defaults.pressure = *value;
     }
     if (!options.elevation.empty()) {
         const auto elevation = elevationFrom(options.elevation);
@@ -110,17 +110,17 @@ Outcome<ExitCode> derivePair(const DeriveOptions& options, const PairDefaults& d
     if (defaults.exposure == psychrometry::Exposure::Own && !defaults.coefficient) {
         return refuse("The exposure \"own\" needs the coefficient you fitted: give --coefficient.");
     }
-    const auto dry = decimalFrom("--dry", options.dry);
+    const auto dry = realFrom("--dry", options.dry);
     if (!dry) {
         return tl::unexpected(dry.error());
     }
-    const auto wet = decimalFrom("--wet", options.wet);
+    const auto wet = realFrom("--wet", options.wet);
     if (!wet) {
         return tl::unexpected(wet.error());
     }
     PairResult result = preparedResult(defaults);
-    result.input.dry = units::Temperature::fromCelsius(dry->toDouble());
-    result.input.wet = units::Temperature::fromCelsius(wet->toDouble());
+    result.input.dry = units::Temperature::fromCelsius(*dry);
+    result.input.wet = units::Temperature::fromCelsius(*wet);
     deriveInto(result);
 
     auto output = Output::open(options.out.empty() ? "-" : options.out);

@@ -54,7 +54,15 @@ Outcome<record::NewStation> stationFrom(const NewOptions& options) {
     if (options.name.find_first_not_of(" \t") == std::string::npos || !exchange::isUtf8(options.name)) {
         return refuse("--name: give the station a name, in UTF-8.");
     }
-    const auto facts = options.station.change({});
+    const StationOptions& given = options.station;
+    for (const std::string* text :
+         {&given.hours, &given.elevation, &given.latitude, &given.longitude, &given.zone, &given.exposure}) {
+        if (text->empty()) {
+            return refuse(
+                "--hours, --elevation, --latitude, --longitude, --zone and --exposure each need a value.");
+        }
+    }
+    const auto facts = given.change({});
     if (!facts) {
         return tl::unexpected(facts.error());
     }

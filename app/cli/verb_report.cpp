@@ -73,6 +73,12 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     }
     // Charts and pages are drawn without a display. What the person set stays.
     setenv("QT_QPA_PLATFORM", "offscreen", 0);
+    // Remarks of the toolkit (a runtime folder that is not set, a font) are no sentences for the person.
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
+        if (type == QtCriticalMsg || type == QtFatalMsg) {
+            say(message);
+        }
+    });
     int argc = 1;
     std::array<char, 9> name{"wickbook"};
     std::array<char*, 2> argv{name.data(), nullptr};

@@ -2,12 +2,31 @@
 // no-vapour: the pair gives a vapour pressure of 0 or less, which no air has (computed).
 // Arguments: depression K; limit K, the depression at which the vapour pressure reaches 0 for this dry bulb
 // (absent where there is none).
+// Where the wick's state is not known, it speaks only of what neither water nor ice explains.
 #include "core/checks/rules.h"
 
 namespace wickbook::checks::rules {
 
+namespace {
+
+bool hasNoVapour(const PairView& pair) {
+    using psychrometry::PsychrometryError;
+    using psychrometry::WickState;
+    if (pair.derivation.problem != PsychrometryError::WickStateUnknown) {
+        return pair.derivation.problem == PsychrometryError::NoVapour;
+    }
+    const auto wouldHaveNone = [&](WickState wick) {
+        psychrometry::PairInput assumed = pair.input;
+        assumed.wick = wick;
+        return psychrometry::derive(assumed).problem == PsychrometryError::NoVapour;
+    };
+    return wouldHaveNone(WickState::Water) && wouldHaveNone(WickState::Ice);
+}
+
+} // namespace
+
 void noVapourPair(const PairView& pair, Findings& findings) {
-    if (pair.derivation.problem != psychrometry::PsychrometryError::NoVapour) {
+    if (!hasNoVapour(pair)) {
         return;
     }
     Finding finding{"no-vapour",

@@ -166,8 +166,9 @@ TEST(Derive, CoarseScalesAreLessSure) {
     const Arguments pair{"--dry", "20", "--wet", "14", "--exposure", "whirled", "--pressure", "1013"};
     const auto coarse = derived(with(pair, {"--resolution", "1"}));
     const auto fine = derived(pair);
-    // "With whole-degree scales ± is about 5 % at 20/14" (computed).
-    EXPECT_NEAR(coarse.at("relative_humidity_u95_pct").get<double>(), 5.0, 0.6);
+    // Half a whole degree on each bulb alone makes ± 5 % at 20/14 (computed); the coefficient adds a little.
+    EXPECT_GT(coarse.at("relative_humidity_u95_pct").get<double>(), 5.0);
+    EXPECT_LT(coarse.at("relative_humidity_u95_pct").get<double>(), 6.0);
     EXPECT_LT(fine.at("relative_humidity_u95_pct").get<double>(), 2.0);
 }
 
