@@ -59,8 +59,8 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     connect(chart_, &ChartPanel::openAsked, this, &MonthPage::openInRegister);
     connect(queries_, &QueriesPanel::openAsked, this, &MonthPage::openInRegister);
     connect(queries_, &QueriesPanel::said, message_, &QLabel::setText);
-    connect(&session_, &Session::observationsChanged, this, &MonthPage::readAgain);
-    connect(&session_, &Session::factsChanged, this, &MonthPage::readAgain);
+    connect(&session_, &Session::observationsChanged, this, &MonthPage::bookChanged);
+    connect(&session_, &Session::factsChanged, this, &MonthPage::bookChanged);
     const date::year_month_day today{session_.today()};
     showMonth(today.year() / today.month());
 }
@@ -148,16 +148,33 @@ QWidget* MonthPage::buildNumbers() {
 void MonthPage::showMonth(date::year_month month) {
     month_ = month;
     message_->clear();
+    const bool stale = stale_;
     reload();
     chart_->showMonth(month);
+    if (stale) {
+        chart_->reload();
+    }
 }
 
-void MonthPage::readAgain() {
+void MonthPage::bookChanged() {
+    if (!isVisible()) {
+        stale_ = true;
+        return;
+    }
     reload();
     chart_->reload();
 }
 
+void MonthPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) {
+        reload();
+        chart_->reload();
+    }
+}
+
 void MonthPage::reload() {
+    stale_ = false;
     heading_->setText(monthWords(locale(), month_));
     auto report = session_.monthReport(month_);
     if (!report) {
@@ -194,6 +211,9 @@ QString MonthPage::completenessWords() const {
 }
 
 QString MonthPage::writeReturn(const QString& folder, Paper paper) {
+    if (stale_) {
+        reload();
+    }
     if (!report_) {
         return tr("The month could not be read, so nothing was written.");
     }

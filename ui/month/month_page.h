@@ -42,10 +42,14 @@ signals:
     /// A reading to be opened on its line; for an extra reading its filed date and clock time.
     void openInRegister(const wickbook::record::ObservingHour& hour);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     QWidget* buildTop();
     QWidget* buildNumbers();
-    void readAgain();
+    /// Something in the book has changed: read again now, or once the page is looked at.
+    void bookChanged();
     void reload();
     [[nodiscard]] QString completenessWords() const;
     void askForReturn();
@@ -53,6 +57,7 @@ private:
 
     Session& session_;
     date::year_month month_{};
+    bool stale_ = false; ///< the book has changed while the page was out of sight
     std::optional<report::MonthReport> report_;
     QLabel* heading_ = nullptr;
     QLabel* empty_ = nullptr;

@@ -52,11 +52,6 @@ QString QueriesModel::explained(int row) const {
     for (const checks::SpokenNote& note : checks::spokenNotes(checked->findings)) {
         const FindingWords said = findingWords(locale_, note.lead, unit_);
         lines << QStringLiteral("○ %1. %2 %3").arg(said.title, said.message, said.remedy);
-        for (const checks::LikelyCause& cause : note.lead.causes) {
-            lines << QStringLiteral("    %1: %2")
-                         .arg(causeWords(locale_, cause, unit_),
-                              percentWords(locale_, cause.humidityPercent));
-        }
     }
     return lines.join(QLatin1Char('\n'));
 }

@@ -128,6 +128,28 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
             drawCross(*painter, at + QPointF{4, 0}, kRadius, tokens.wrong);
         });
     }
+    const auto& events = chart_.points_->events;
+    const auto inSight = [&](ChartEvent::Kind kind) {
+        return std::any_of(events.begin(), events.end(), [&](const ChartEvent& event) {
+            return event.kind == kind && event.instant >= chart_.from_ && event.instant <= chart_.to_;
+        });
+    };
+    const auto upright = [&](const QList<qreal>& dash) {
+        return [&, dash](QPointF at) {
+            QPen pen(tokens.soft, 1);
+            if (!dash.isEmpty()) {
+                pen.setDashPattern(dash);
+            }
+            painter->setPen(pen);
+            painter->drawLine(at + QPointF{4, -6}, at + QPointF{4, 6});
+        };
+    };
+    if (inSight(ChartEvent::Kind::WickChanged)) {
+        entry(8, words("wick changed"), upright({2, 3}));
+    }
+    if (inSight(ChartEvent::Kind::InstrumentsChanged) || inSight(ChartEvent::Kind::StationChanged)) {
+        entry(8, words("station or instruments changed"), upright({}));
+    }
     if (!chart_.average_.spans.empty()) {
         //: the station's own mean range; %1 is how many years
         entry(12, words("station average, %1 years").arg(chart_.average_.years), [&](QPointF at) {

@@ -29,8 +29,9 @@ record::Instant startOf(const record::StationRecord& station, record::StationDat
 
 QString stationHeading(const record::StationRecord& station) {
     const QString name = QString::fromStdString(station.name());
+    // The sample's own name may say so already; once is enough.
     //: %1 the station's name, %2 a mark such as "invented station"
-    return station.facts().invented
+    return station.facts().invented && !name.contains(QLatin1String("invented"), Qt::CaseInsensitive)
                ? QCoreApplication::translate("print", "%1 (%2)").arg(name, inventedWords())
                : name;
 }

@@ -74,12 +74,12 @@ QStringList cellsOf(const report::MonthLine& line, const QLocale& locale, units:
 }
 
 void addHourColumns(std::vector<PageColumn>& columns, std::size_t hoursAcross) {
-    const double remark = hoursAcross == 1 ? 12 : (hoursAcross == 2 ? 5 : 3.4);
+    const double remark = hoursAcross == 1 ? 11 : (hoursAcross == 2 ? 5 : 3.4);
     columns.push_back({words("T"), 1.6, Qt::AlignRight});
     columns.push_back({words("Tw"), 1.6, Qt::AlignRight});
     columns.push_back({words("RH"), 1.3, Qt::AlignRight});
     columns.push_back({words("Td"), 1.6, Qt::AlignRight});
-    columns.push_back({words("wick"), 1.9, Qt::AlignLeft});
+    columns.push_back({words("wick"), 2.1, Qt::AlignHCenter});
     columns.push_back({words("weather, remark"), remark, Qt::AlignLeft});
 }
 
@@ -140,7 +140,7 @@ std::vector<PageTable> dayTables(const report::MonthReport& report, const QLocal
 PageTable extrasTable(const report::MonthReport& report, const QLocale& locale) {
     PageTable table;
     table.fontSize = 7.5;
-    table.columns.push_back({words("when"), 4, Qt::AlignLeft});
+    table.columns.push_back({words("when"), 5.5, Qt::AlignLeft});
     addHourColumns(table.columns, 1);
     for (const report::MonthLine& line : report.lines) {
         if (line.extra) {

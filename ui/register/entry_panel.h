@@ -9,6 +9,7 @@
 #include <tl/expected.hpp>
 
 class QComboBox;
+class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -43,8 +44,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    QLineEdit* addField(class QGridLayout& grid, int row, int column, const QString& name,
-                        const QString& key);
+    QLineEdit* addField(QGridLayout& grid, int row, int column, const QString& name, const QString& key);
     void showLive();
     [[nodiscard]] tl::expected<record::BulbReading, QString> bulb(QLineEdit& field,
                                                                   const QString& name) const;

@@ -113,9 +113,8 @@ void RegisterPage::saveMissing() {
         tr("%1 is missing: %2").arg(hourAndDateWords(locale(), line->hour), missingReasonWords(reason));
     if (const QString refused = perform(before, after, before ? tr("reason changed") : QString{}, text);
         !refused.isEmpty()) {
-        missing_->say(refused);
-        the reason stays as typed."));
-            return;
+        missing_->say(refused); // the reason stays as typed
+        return;
     }
     closeSide();
     view_->setFocus();

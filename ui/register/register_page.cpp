@@ -175,8 +175,8 @@ void RegisterPage::connectView() {
     connect(view_, &RegisterView::redoAsked, &session_.undoStack(), &QUndoStack::redo);
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &RegisterPage::currentLineChanged);
-    connect(&session_, &Session::observationsChanged, this, &RegisterPage::reload);
-    connect(&session_, &Session::factsChanged, this, &RegisterPage::reload);
+    connect(&session_, &Session::observationsChanged, this, &RegisterPage::bookChanged);
+    connect(&session_, &Session::factsChanged, this, &RegisterPage::bookChanged);
     const auto undoState = [this] {
         undo_->setEnabled(session_.undoStack().canUndo());
         redo_->setEnabled(session_.undoStack().canRedo());
@@ -221,7 +221,7 @@ void RegisterPage::showHour(const record::ObservingHour& hour) {
         search_->clear();
         onlyQueries_->setChecked(false);
     }
-    if (day.year() / day.month() != month_) {
+    if (stale_ || day.year() / day.month() != month_) {
         showMonth(day.year() / day.month());
     }
     putCaret(hour);
@@ -265,7 +265,23 @@ void RegisterPage::goToTyped() {
     view_->setFocus();
 }
 
+void RegisterPage::bookChanged() {
+    if (isVisible()) {
+        reload();
+    } else {
+        stale_ = true;
+    }
+}
+
+void RegisterPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) {
+        reload();
+    }
+}
+
 void RegisterPage::reload() {
+    stale_ = false;
     if (const report::MonthLine* line = currentLine()) {
         const date::year_month_day day{line->hour.date};
         caret_ = day.year() / day.month() == month_ ? std::optional{line->hour} : std::nullopt;

@@ -47,12 +47,17 @@ signals:
     /// An hour not yet written down that can still be read now is entered on the Observe page.
     void openInObserve(const wickbook::record::ObservingHour& hour);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     QWidget* buildTop();
     QWidget* buildSide();
     void connectView();
     void fitColumns();
     void reload();
+    /// Something in the book has changed: read again now, or once the page is looked at.
+    void bookChanged();
     void putCaret(const record::ObservingHour& hour);
     [[nodiscard]] const report::MonthLine* currentLine() const;
     void currentLineChanged();
@@ -74,6 +79,7 @@ private:
 
     Session& session_;
     date::year_month month_{};
+    bool stale_ = false;                         ///< the book has changed while the page was out of sight
     std::optional<record::ObservingHour> caret_; ///< kept over a reload
     RegisterModel* model_ = nullptr;
     RegisterFilter* filter_ = nullptr;

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The month page as it is used: chart, numbers, queries, files; real widgets over a real book.
+#include "tests/support/session_fixture.h"
+#include "ui/month/chart_panel.h"
+#include "ui/month/month_numbers.h"
+#include "ui/month/month_page.h"
+#include "ui/month/queries_model.h"
+#include "ui/month/queries_panel.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QLabel>
+#include <QLineSeries>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QtTest/QTest>
+
+namespace wickbook::ui {
+
+namespace {
+
+using namespace std::chrono_literals;
+using test::day;
+
+class MonthPageCase : public test::SessionCase {
+protected:
+    void SetUp() override {
+        SessionCase::SetUp();
+        fill(day(2025, 4, 1), day(2025, 5, 13), {day(2025, 5, 6)});
+    }
+    void show() {
+        page_ = std::make_unique<MonthPage>(*session_);
+        page_->resize(1200, 800);
+        page_->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
+        QApplication::setActiveWindow(page_.get());
+        chart_ = page_->findChild<ChartPanel*>();
+        queries_ = page_->findChild<QueriesPanel*>();
+    }
+    QString label(const char* name) const {
+        auto* found = page_->findChild<QLabel*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found->text();
+    }
+
+    std::unique_ptr<MonthPage> page_;
+    ChartPanel* chart_ = nullptr;
+    QueriesPanel* queries_ = nullptr;
+};
+
+TEST_F(MonthPageCase, TheGapIsOpenInBothCharts) {
+    show();
+    for (const HumidityChart* chart : {&chart_->humidity(), &chart_->dewPoint()}) {
+        ASSERT_EQ(chart->lines().size(), 4) << "two hours, each in two runs round 6 May";
+    }
+}
+
+TEST_F(MonthPageCase, CaretWalksTellsAndOpens) {
+    show();
+    QSignalSpy opened(page_.get(), &MonthPage::openInRegister);
+    chart_->setFocus();
+    QTest::keyClick(chart_, Qt::Key_Right); // the newest in sight
+    ASSERT_TRUE(chart_->caret().has_value());
+    EXPECT_EQ(*chart_->caret(), (record::ObservingHour{day(2025, 5, 13), 21h}));
+    QTest::keyClick(chart_, Qt::Key_Left);
+    EXPECT_EQ(*chart_->caret(), (record::ObservingHour{day(2025, 5, 13), 9h}));
+    EXPECT_TRUE(chart_->caretWords().contains(QStringLiteral("13 May 2025, 9 h")))
+        << chart_->caretWords().toStdString();
+    EXPECT_TRUE(chart_->caretWords().contains(QStringLiteral("RH")));
+    EXPECT_EQ(chart_->accessibleDescription(), chart_->caretWords());
+    EXPECT_EQ(label("told"), chart_->caretWords());
+    QTest::keyClick(chart_, Qt::Key_Return);
+    ASSERT_EQ(opened.count(), 1);
+    EXPECT_EQ(opened[0][0].value<record::ObservingHour>(), *chart_->caret());
+}
+
+TEST_F(MonthPageCase, KeysZoomAndMoveAndTheSpanIsChosen) {
+    show();
+    chart_->setFocus();
+    const auto length = chart_->to() - chart_->from();
+    QTest::keyClick(chart_, Qt::Key_Plus);
+    EXPECT_LT(chart_->to() - chart_->from(), length);
+    QTest::keyClick(chart_, Qt::Key_Minus);
+    QTest::keyClick(chart_, Qt::Key_Minus);
+    EXPECT_GT(chart_->to() - chart_->from(), length);
+    const auto from = chart_->from();
+    QTest::keyClick(chart_, Qt::Key_Left, Qt::ControlModifier);
+    EXPECT_LT(chart_->from(), from);
+    chart_->setSpan(ChartSpan::TwoWeeks);
+    EXPECT_EQ(chart_->to() - chart_->from(), date::days{14});
+    chart_->setSpan(ChartSpan::All);
+    EXPECT_LE(chart_->from(), record::Instant{date::sys_days{date::year{2025} / 4 / 1}} + 9h);
+    EXPECT_EQ(chart_->humidity().from(), chart_->dewPoint().from());
+}
+
+TEST_F(MonthPageCase, QueriesAreKeyedThroughWithOneHand) {
+    // Wet bulb above dry is impossible whatever the neighbours say (checks: wet-above-dry).
+    write(reading(day(2025, 5, 6), 9h, "12.0", "14.0"));
+    write(reading(day(2025, 5, 6), 21h, "11.0", "13.5"));
+    show();
+    QTableView& view = queries_->view();
+    const int open = view.model()->rowCount();
+    ASSERT_GE(open, 2);
+    QAbstractItemModelTester tester(view.model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QSignalSpy opened(page_.get(), &MonthPage::openInRegister);
+    view.setFocus();
+    QTest::keyClick(&view, Qt::Key_Return);
+    EXPECT_EQ(opened.count(), 1);
+    EXPECT_FALSE(label("explained").isEmpty());
+    QTest::keyClick(&view, Qt::Key_E);
+    EXPECT_EQ(view.model()->rowCount(), open - 1);
+    EXPECT_TRUE(view.currentIndex().isValid()) << "the caret must stand on the next one";
+    QTest::keyClick(&view, Qt::Key_D);
+    EXPECT_EQ(view.model()->rowCount(), open - 2);
+    EXPECT_EQ(at(day(2025, 5, 6), 9h).values.quality, record::Quality::Erroneous);
+    EXPECT_EQ(at(day(2025, 5, 6), 21h).values.quality, record::Quality::Doubtful);
+    session_->undoStack().undo();
+    EXPECT_EQ(view.model()->rowCount(), open - 1);
+}
+
+TEST_F(MonthPageCase, NumbersAreThoseOfTheReport) {
+    show();
+    page_->showMonth(date::year{2025} / 4);
+    auto* model = page_->findChild<MonthNumbersModel*>();
+    QAbstractItemModelTester tester(model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_EQ(model->columnCount(), 4); // name, 9 h, 21 h, together
+    const auto report = session_->monthReport(date::year{2025} / 4);
+    ASSERT_TRUE(report.has_value());
+    EXPECT_EQ(model->index(0, 3).data().toInt(), 60);
+    EXPECT_EQ(model->index(1, 3).data().toInt(), report->summary.all.n);
+    page_->showMonth(date::year{2025} / 5);
+    // 14 May at noon: 18 days of 9 h are still to come, so no mean of the month can be given yet.
+    EXPECT_TRUE(label("completeness").contains(QStringLiteral("No mean")))
+        << label("completeness").toStdString();
+}
+
+TEST_F(MonthPageCase, AnEmptyMonthIsASentence) {
+    show();
+    page_->showMonth(date::year{2024} / 1);
+    EXPECT_TRUE(page_->findChild<QLabel*>(QStringLiteral("empty"))->isVisible());
+    EXPECT_TRUE(label("empty").contains(QStringLiteral("January 2024")));
+    EXPECT_TRUE(page_->findChild<QLabel*>(QStringLiteral("chartEmpty"))->isVisible());
+}
+
+TEST_F(MonthPageCase, ReturnAndExportWriteFiles) {
+    show();
+    const QString folder = folder_.filePath(QStringLiteral("return"));
+    const QString said = page_->writeReturn(folder, Paper::Letter);
+    EXPECT_TRUE(said.contains(QLatin1Char('7'))) << said.toStdString();
+    EXPECT_EQ(QDir(folder).entryList(QDir::Files).size(), 7);
+    const QString csv = folder_.filePath(QStringLiteral("all.csv"));
+    page_->exportAll(csv);
+    QFile file(csv);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll().count('\n'), 1 + session_->book().observationCount().value());
+    EXPECT_TRUE(QFile::exists(csv + QStringLiteral("-metadata.json")));
+    const QString refused = page_->exportAll(folder_.filePath(QStringLiteral("no/such/place.csv")));
+    EXPECT_TRUE(refused.contains(QStringLiteral("place.csv"))) << refused.toStdString();
+    EXPECT_EQ(label("message"), refused);
+}
+
+TEST_F(MonthPageCase, AReadingWrittenElsewhereAppears) {
+    show();
+    ASSERT_EQ(chart_->humidity().lines().size(), 4);
+    write(reading(day(2025, 5, 6), 9h, "13.1", "11.0"));
+    EXPECT_EQ(chart_->humidity().lines().size(), 3) << "9 h is whole again";
+}
+
+TEST_F(MonthPageCase, WheelZoomsAndDragMoves) {
+    show();
+    auto* view = page_->findChild<HumidityChartView*>();
+    const auto length = chart_->to() - chart_->from();
+    QWheelEvent wheel(QPointF{300, 60}, view->viewport()->mapToGlobal(QPointF{300, 60}), {}, {0, 120},
+                      Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(view->viewport(), &wheel);
+    EXPECT_LT(chart_->to() - chart_->from(), length);
+    const auto from = chart_->from();
+    QTest::mousePress(view->viewport(), Qt::LeftButton, {}, {300, 60});
+    QTest::mouseMove(view->viewport(), {360, 60});
+    QTest::mouseRelease(view->viewport(), Qt::LeftButton, {}, {360, 60});
+    EXPECT_LT(chart_->from(), from) << "dragging to the right shows what was before";
+}
+
+} // namespace
+
+} // namespace wickbook::ui
