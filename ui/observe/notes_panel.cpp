@@ -83,6 +83,7 @@ void NotesPanel::rebuild() {
         });
         notes_.push_back(note);
         column_->addWidget(note);
+        note->show(); // at once, so that it can take the keyboard at once
     }
 }
 
@@ -108,6 +109,7 @@ void NotesPanel::ask(const checks::LikelyCause& cause, const QString& reason) {
                        {tr("the paper says what was typed: it was a slip at the thermometer"), {}}};
     auto* note = new MarginalNote(question, tr("neither: back to the notes"));
     column_->addWidget(note);
+    note->show();
     connect(note, &MarginalNote::causeTaken, this, [this, cause, reason](int index) {
         clear();
         emit causeTaken(cause, reason, index == 0);

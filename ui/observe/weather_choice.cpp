@@ -90,8 +90,9 @@ void WeatherChoice::noteTicks(QAction* last) {
 
 void WeatherChoice::showWords() {
     const auto set = weather();
-    setText(set ? weatherSetWords(set) : tr("not noted"));
-    setAccessibleDescription(text());
+    const QString words = set ? weatherSetWords(set) : tr("not noted");
+    setText(QStringLiteral("  ") + words); // a button with a list takes no padding before its text
+    setAccessibleDescription(words);
 }
 
 } // namespace wickbook::ui

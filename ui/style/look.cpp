@@ -11,6 +11,7 @@ namespace wickbook::ui {
 namespace {
 
 const char* const kSheet = R"(
+QLabel, QCheckBox, QRadioButton, QGroupBox { color: @ink; }
 QLabel[soft="true"], QCheckBox[soft="true"] { color: @soft; }
 QLabel[wrong="true"] { color: @wrong; }
 QLabel[bulb="dry"] { color: @dry; }
@@ -25,9 +26,12 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEd
 QAbstractSpinBox:focus { border: 2px solid @accent; padding: 2px 7px; }
 QLineEdit[problem="true"] { border: 2px solid @wrong; padding: 2px 7px; }
 QLineEdit:disabled, QComboBox:disabled { color: @soft; border-color: @rule; }
+QComboBox::drop-down { border: none; width: 22px; }
+QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 4px solid @sheet;
+    border-right: 4px solid @sheet; border-top: 5px solid @soft; }
 QComboBox QAbstractItemView { background: @sheet; color: @ink; border: 1px solid @soft;
     selection-background-color: @accent; selection-color: @onAccent; }
-QPushButton { background: @sheet; color: @ink; border: 1px solid @soft; border-radius: 4px;
+QPushButton { outline: none; background: @sheet; color: @ink; border: 1px solid @soft; border-radius: 4px;
     padding: 5px 14px; }
 QPushButton:hover { border-color: @accent; }
 QPushButton:focus { border: 2px solid @accent; padding: 4px 13px; }
@@ -72,6 +76,12 @@ QTableView:focus { border: 2px solid @accent; }
 QHeaderView::section { background: @paper; color: @soft; border: none; border-bottom: 1px solid @rule;
     padding: 4px 6px; }
 QScrollArea { background: transparent; border: none; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle { background: @rule; border-radius: 4px; min-height: 28px; min-width: 28px; }
+QScrollBar::handle:hover { background: @soft; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QTextBrowser { border: none; background: @sheet; }
 )";
 

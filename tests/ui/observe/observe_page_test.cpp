@@ -109,6 +109,7 @@ TEST_F(ObservePageTest, DoubtfulIsShownOnceThenSavedAsRead) {
     press(Qt::Key_Return);
     EXPECT_FALSE(saved().has_value());
     ASSERT_FALSE(notes().empty());
+    EXPECT_EQ(QApplication::focusWidget(), notes().front()); // its keys are at hand
     press(Qt::Key_Return);
     const auto stored = saved();
     ASSERT_TRUE(stored.has_value());
