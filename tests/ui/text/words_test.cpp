@@ -86,6 +86,37 @@ TEST(FindingWords, speakInTheStationsUnit) {
                     .message.contains(QStringLiteral("1.8\u00A0°F")));
 }
 
+// The codes listed in core/checks/likely_causes.h.
+TEST(CauseWords, noCauseIsWithoutWords) {
+    std::vector<std::string> codes{"swapped",
+                                   "both-ten-high",
+                                   "both-ten-low",
+                                   "both-sign",
+                                   "both-decimal-point",
+                                   "fahrenheit-as-celsius",
+                                   "celsius-as-fahrenheit",
+                                   "ice-taken-for-water",
+                                   "water-taken-for-ice",
+                                   "line-above-copied",
+                                   "dry-wick"};
+    for (const char* bulb : {"dry-", "wet-"}) {
+        for (const char* kind :
+             {"ten-high", "ten-low", "five-high", "five-low", "sign", "decimal-point", "digits-exchanged",
+              "digit-dropped", "digit-doubled", "digit-extra", "tenths-downwards", "column-broken"}) {
+            codes.push_back(std::string{bulb} + kind);
+        }
+    }
+    for (const std::string& code : codes) {
+        checks::LikelyCause cause;
+        cause.code = code;
+        cause.dryRead = units::ReadTemperature{{171, 1}, units::TemperatureUnit::Celsius};
+        cause.wetRead = units::ReadTemperature{{142, 1}, units::TemperatureUnit::Celsius};
+        const QString words = causeWords(kPlain, cause, units::TemperatureUnit::Celsius);
+        EXPECT_NE(words.toStdString(), code) << "no words for " << code;
+        EXPECT_FALSE(words.contains(QStringLiteral("%1"))) << code;
+    }
+}
+
 TEST(ErrorWords, everyErrorSaysWhatAndWhatToDo) {
     using Kind = store::StoreErrorKind;
     for (int kind = 0; kind <= static_cast<int>(Kind::Internal); ++kind) {
