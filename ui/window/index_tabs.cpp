@@ -62,8 +62,11 @@ void IndexTab::paintEvent(QPaintEvent* /*event*/) {
     painter.resetTransform();
     painter.setFont(typeFont(TypeSize::Body, isChecked()));
     painter.setPen(isChecked() ? tokens.ink : tokens.soft);
-    painter.drawText(rect().adjusted(space::kBetween, 0, -space::kGroup, 0),
-                     QStyle::visualAlignment(layoutDirection(), Qt::AlignLeft | Qt::AlignVCenter), text());
+    painter.drawText(
+        rect().adjusted(space::kBetween, 0, -space::kGroup, 0),
+        static_cast<int>(
+            QStyle::visualAlignment(layoutDirection(), Qt::AlignLeft | Qt::AlignVCenter).toInt()),
+        text());
 }
 
 void IndexTab::keyPressEvent(QKeyEvent* event) {

@@ -148,7 +148,7 @@ void MarginStrip::paintWeeks(QPainter& painter) const {
         painter.setPen(tokens.soft);
         painter.setFont(small);
         const QRectF label = rightToLeft ? QRectF(x - 104, 1, 100, 14) : QRectF(x + 4, 1, 100, 14);
-        painter.drawText(label, rightToLeft ? Qt::AlignRight : Qt::AlignLeft,
+        painter.drawText(label, static_cast<int>(rightToLeft ? Qt::AlignRight : Qt::AlignLeft),
                          shortDateWords(QLocale(), probe.expected.hour.date));
     }
     painter.setFont(typeFont(TypeSize::Label));
@@ -160,7 +160,9 @@ void MarginStrip::paintWeeks(QPainter& painter) const {
         const QRectF label =
             rightToLeft ? QRectF(width() - left(), cell.top(), left() - typePixels(24), cell.height())
                         : QRectF(typePixels(24), cell.top(), left() - typePixels(24), cell.height());
-        painter.drawText(label, (rightToLeft ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+        painter.drawText(label,
+                         static_cast<int>(rightToLeft ? Qt::AlignRight : Qt::AlignLeft) |
+                             static_cast<int>(Qt::AlignVCenter),
                          hourWords(hour));
     }
 }
