@@ -77,7 +77,7 @@ void InstrumentsPage::addLine(const QString& what, const QString& value) {
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(0, 0, 0, 0);
     QLabel* label = makeLabel(what);
-    label->setFixedWidth(typePixels(160));
+    label->setFixedWidth(typePixels(200));
     QLabel* words = makeLabel(value, TypeSize::Body, false);
     words->setWordWrap(true);
     row->addWidget(label, 0, Qt::AlignTop);
@@ -204,7 +204,10 @@ void InstrumentsPage::addWick() {
                    "put one on"));
     } else {
         const int days = static_cast<int>((today - changed->date).count());
-        QString words = tr("%1, %n day(s) ago", nullptr, days).arg(longDateWords(QLocale(), changed->date));
+        const QString ago = days == 0   ? tr("today")
+                            : days == 1 ? tr("yesterday")
+                                        : tr("%1 days ago").arg(days);
+        QString words = longDateWords(QLocale(), changed->date) + QStringLiteral(", ") + ago;
         if (days >= kRemindAfterDays) {
             words += QStringLiteral(". ") + tr("Look whether it is yellow, frayed or beading.");
         }

@@ -64,7 +64,7 @@ void FortnightChart::setPoints(std::vector<Point> points, record::Instant from, 
     to_ = to;
     const auto count = std::count_if(points_.begin(), points_.end(),
                                      [](const Point& point) { return point.humidity.has_value(); });
-    setAccessibleDescription(tr("%n reading(s)", nullptr, static_cast<int>(count)));
+    setAccessibleDescription(tr("readings shown: %1").arg(count));
     update();
 }
 

@@ -73,7 +73,9 @@ void NotesPanel::rebuild() {
     }
     notes_.clear();
     for (const checks::SpokenNote& spoken : shown_) {
-        const bool grave = spoken.lead.severity >= checks::Severity::Soft;
+        // Water or ice has to be said; keeping the reading without it is no answer.
+        const bool grave =
+            spoken.lead.severity >= checks::Severity::Soft && spoken.lead.code != "wick-state-unknown";
         auto* note = new MarginalNote(noteText(QLocale(), spoken, unit_),
                                       grave ? tr("read right: keep it as read") : QString{});
         connect(note, &MarginalNote::readRightChosen, this, &NotesPanel::readRightChosen);

@@ -76,7 +76,7 @@ void StationPage::reload() {
     QString book = tr("Book: %1").arg(QFileInfo(session_.path()).fileName());
     if (count) {
         const int readings = static_cast<int>(*count);
-        book += QStringLiteral(" · ") + tr("%n reading(s)", nullptr, readings);
+        book += QStringLiteral(" · ") + (readings == 1 ? tr("1 reading") : tr("%1 readings").arg(readings));
     }
     if (span && *span) {
         const record::Zone zone = session_.station().periodAt((*span)->first).zone;

@@ -31,11 +31,13 @@ void MainWindow::buildMenus() {
             pages_->session().undoStack().undo();
         }
     });
-    redo_ = edit->addAction(tr("&Redo"), QKeySequence::Redo, this, [this] {
+    redo_ = edit->addAction(tr("&Redo"), this, [this] {
         if (pages_ != nullptr) {
             pages_->session().undoStack().redo();
         }
     });
+    // Both habits, whatever the desktop's own: undo_keys.cpp knows the same two.
+    redo_->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     undo_->setEnabled(false);
     redo_->setEnabled(false);
 

@@ -272,7 +272,7 @@ void MainWindow::updateBanner() {
     }
     const record::StationRecord& station = pages_->session().station();
     QString title = QString::fromStdString(station.name());
-    if (station.facts().invented && !title.contains(inventedWords())) {
+    if (station.facts().invented && !title.contains(tr("invented"))) {
         title += QStringLiteral(" – ") + inventedWords();
     }
     const QString readOnly = pages_->session().readOnlySentence();

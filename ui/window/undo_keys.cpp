@@ -21,7 +21,9 @@ bool UndoKeys::eventFilter(QObject* watched, QEvent* event) {
         return false;
     }
     const bool ownUndo = key->matches(QKeySequence::Undo) && !edit->isUndoAvailable();
-    const bool ownRedo = key->matches(QKeySequence::Redo) && !edit->isRedoAvailable();
+    const bool redoKeys = key->keyCombination() == (Qt::CTRL | Qt::SHIFT | Qt::Key_Z) ||
+                          key->keyCombination() == (Qt::CTRL | Qt::Key_Y);
+    const bool ownRedo = redoKeys && !edit->isRedoAvailable();
     if (ownUndo || ownRedo) {
         event->ignore();
         return true;
