@@ -8,7 +8,6 @@
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
-#include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
 #include <QComboBox>
@@ -205,7 +204,7 @@ QString MonthPage::completenessWords() const {
     }
     sentences << withheldSentences(*report_);
     if (report_->station.facts().invented) {
-        sentences << tr("Mark: %1.").arg(inventedWords());
+        sentences << tr("An invented station.");
     }
     return sentences.join(QLatin1Char(' '));
 }

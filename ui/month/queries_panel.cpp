@@ -45,7 +45,7 @@ QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)
     view_->horizontalHeader()->setStretchLastSection(true);
     view_->horizontalHeader()->setHighlightSections(false);
     view_->installEventFilter(this);
-    column->addWidget(view_, 1);
+    column->addWidget(view_, 100);
     explained_ = makeLabel({}, TypeSize::Label, false);
     explained_->setObjectName(QStringLiteral("explained"));
     explained_->setWordWrap(true);
@@ -54,6 +54,7 @@ QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)
     keys_ = makeLabel(tr("S sound, D doubtful, E erroneous, Enter opens the line"));
     keys_->setWordWrap(true);
     column->addWidget(keys_);
+    column->addStretch(1); // without queries the sentence stays at the top
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &QueriesPanel::explain);
     connect(view_, &QTableView::doubleClicked, this,
             [this](const QModelIndex& index) { emit openAsked(model_->hour(index.row())); });

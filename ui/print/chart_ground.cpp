@@ -14,7 +14,10 @@ namespace wickbook::ui {
 namespace {
 
 constexpr double kBandAlpha = 0.13;
-constexpr double kDenseAlpha = 0.55;
+constexpr double kDenseAlpha = 0.6;
+constexpr double kDenseColumn = 3;    ///< pixels that share one stroke
+constexpr double kDenseShortest = 2;  ///< of a stroke, pixels
+constexpr double kUprightsApart = 30; ///< closer than this, wick changes are a fence, not a mark
 
 QColor faint(QColor colour, double alpha) {
     colour.setAlphaF(static_cast<float>(alpha));
@@ -101,9 +104,19 @@ void HumidityChart::Ground::paintBands(QPainter& painter) const {
     }
 }
 
+bool HumidityChart::showsWickChanges() const {
+    const auto count =
+        std::count_if(points_->events.begin(), points_->events.end(), [this](const ChartEvent& event) {
+            return event.kind == ChartEvent::Kind::WickChanged && event.instant >= from_ &&
+                   event.instant <= to_;
+        });
+    return count > 0 && plot_.width() / static_cast<double>(count) >= kUprightsApart;
+}
+
 void HumidityChart::Ground::paintEvents(QPainter& painter) const {
     for (const ChartEvent& event : chart_.points_->events) {
-        if (event.instant < chart_.from_ || event.instant > chart_.to_) {
+        if (event.instant < chart_.from_ || event.instant > chart_.to_ ||
+            (event.kind == ChartEvent::Kind::WickChanged && !chart_.showsWickChanges())) {
             continue;
         }
         const double x = chart_.xOf(event.instant);
@@ -128,7 +141,7 @@ void HumidityChart::Ground::paintDense(QPainter& painter) const {
                 if (!value || point.instant < chart_.from_ || point.instant > chart_.to_) {
                     continue;
                 }
-                const int column = static_cast<int>(std::floor(chart_.xOf(point.instant)));
+                const int column = static_cast<int>(std::floor(chart_.xOf(point.instant) / kDenseColumn));
                 const double y = chart_.yOf(chart_.shown(*value));
                 const auto [place, isNew] = columns.try_emplace(column, y, y);
                 if (!isNew) {
@@ -137,10 +150,11 @@ void HumidityChart::Ground::paintDense(QPainter& painter) const {
                 }
             }
         }
-        painter.setPen(QPen(faint(lineColour(chart_.look_.tokens, i), kDenseAlpha), 1));
+        painter.setPen(QPen(faint(lineColour(chart_.look_.tokens, i), kDenseAlpha), kDenseColumn - 1));
         for (const auto& [column, reach] : columns) {
-            painter.drawLine(QPointF{column + 0.5, reach.first},
-                             QPointF{column + 0.5, std::max(reach.second, reach.first + 1)});
+            const double x = (column + 0.5) * kDenseColumn;
+            painter.drawLine(QPointF{x, reach.first},
+                             QPointF{x, std::max(reach.second, reach.first + kDenseShortest)});
         }
     }
 }

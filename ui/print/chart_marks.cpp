@@ -96,6 +96,9 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     bool doubtful = false;
     bool erroneous = false;
     const auto seen = [&](const ChartPoint& point) {
+        if (point.instant < chart_.from_ || point.instant > chart_.to_) {
+            return;
+        }
         doubtful = doubtful || point.mark == PointMark::Doubtful;
         erroneous = erroneous || point.mark == PointMark::Erroneous;
     };
@@ -113,7 +116,9 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
         });
     }
     std::for_each(chart_.points_->extras.begin(), chart_.points_->extras.end(), seen);
-    if (!chart_.points_->extras.empty()) {
+    if (std::any_of(chart_.points_->extras.begin(), chart_.points_->extras.end(), [&](const auto& point) {
+            return point.instant >= chart_.from_ && point.instant <= chart_.to_;
+        })) {
         entry(8, words("extra"), [&](QPointF at) {
             drawKept(*painter, PointShape::Extra, at + QPointF{4, 0}, kRadius, tokens.soft);
         });
@@ -144,7 +149,7 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
             painter->drawLine(at + QPointF{4, -6}, at + QPointF{4, 6});
         };
     };
-    if (inSight(ChartEvent::Kind::WickChanged)) {
+    if (chart_.showsWickChanges()) {
         entry(8, words("wick changed"), upright({2, 3}));
     }
     if (inSight(ChartEvent::Kind::InstrumentsChanged) || inSight(ChartEvent::Kind::StationChanged)) {

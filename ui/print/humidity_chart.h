@@ -76,6 +76,7 @@ private:
     [[nodiscard]] double xOf(record::Instant instant) const;
     [[nodiscard]] double yOf(double value) const;
     [[nodiscard]] QString title() const;
+    [[nodiscard]] bool showsWickChanges() const;
 
     Quantity quantity_;
     const record::StationRecord& station_;

@@ -54,13 +54,7 @@ public:
 
     [[nodiscard]] QStringList cells() const {
         const climate::HourSummary& s = summary_;
-        return {count(s.expected),
-                count(s.n),
-                count(s.missing),
-                count(s.setAside),
-                celsius(s.meanDry),
-                celsius(s.meanWet),
-                percentWords(locale_, s.meanHumidity),
+        return {percentWords(locale_, s.meanHumidity),
                 humidityAt(s.highestHumidity),
                 humidityAt(s.lowestHumidity),
                 celsius(s.meanDewPoint),
@@ -73,9 +67,15 @@ public:
                 kelvins(s.meanDepression),
                 kelvinsAt(s.highestDepression),
                 kelvinsAt(s.lowestDepression),
+                celsius(s.meanDry),
+                celsius(s.meanWet),
                 count(s.daysAtOrAbove95),
                 count(s.daysAtOrBelow40),
-                count(s.daysWithFog)};
+                count(s.daysWithFog),
+                count(s.expected),
+                count(s.n),
+                count(s.missing),
+                count(s.setAside)};
     }
 
 private:
@@ -89,28 +89,30 @@ QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
     const auto inDegrees = [&](const char* text) {
         return QStringLiteral("%1, %2").arg(words(text), degrees);
     };
-    return {words("expected"),
-            words("counted (n)"),
-            words("missing"),
-            words("set aside"),
-            inDegrees("mean dry bulb"),
-            inDegrees("mean wet bulb"),
-            words("mean relative humidity"),
-            words("highest at observing hours"),
-            words("lowest at observing hours"),
+    const QString highest = words("highest at observing hours");
+    const QString lowest = words("lowest at observing hours");
+    return {words("mean relative humidity"),
+            highest,
+            lowest,
             inDegrees("mean dew point"),
-            words("highest at observing hours"),
-            words("lowest at observing hours"),
+            highest,
+            lowest,
             words("mean vapour pressure, hPa"),
-            words("highest at observing hours"),
-            words("lowest at observing hours"),
+            highest,
+            lowest,
             inDegrees("dew point of the mean vapour pressure"),
             inDegrees("mean depression"),
-            words("highest at observing hours"),
-            words("lowest at observing hours"),
+            highest,
+            lowest,
+            inDegrees("mean dry bulb"),
+            inDegrees("mean wet bulb"),
             words("days at or above %1").arg(percentWords(locale, 95)),
             words("days at or below %1").arg(percentWords(locale, 40)),
-            words("days with fog noted")};
+            words("days with fog noted"),
+            words("expected"),
+            words("counted (n)"),
+            words("missing"),
+            words("set aside")};
 }
 
 } // namespace

@@ -25,7 +25,8 @@ QString RegisterFilter::asTable() const {
     QStringList lines;
     QStringList head;
     for (int column = 0; column < columnCount(); ++column) {
-        head << headerData(column, Qt::Horizontal).toString();
+        const QString shown = headerData(column, Qt::Horizontal).toString();
+        head << (shown.isEmpty() ? headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString() : shown);
     }
     lines << head.join(QLatin1Char('\t'));
     for (int row = 0; row < rowCount(); ++row) {

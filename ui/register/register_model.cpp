@@ -239,7 +239,12 @@ QVariant RegisterModel::data(const QModelIndex& index, int role) const {
                  headerData(index.column(), Qt::Horizontal, Qt::ToolTipRole).toString(),
                  text(*shown, index.row(), index.column()));
     case Qt::ToolTipRole:
-        return index.column() == State ? notesText(*shown) : QString{};
+        if (index.column() != State) {
+            return text(*shown, index.row(), index.column());
+        }
+        return QStringList{lineStateWords(lineStateOf(*shown)), notesText(*shown)}
+            .join(QLatin1Char('\n'))
+            .trimmed();
     case Qt::TextAlignmentRole: {
         const bool number = (index.column() >= Dry && index.column() <= Depression) ||
                             (index.column() >= Humidity && index.column() <= DewPoint) ||
@@ -282,7 +287,7 @@ QVariant RegisterModel::headerData(int section, Qt::Orientation orientation, int
         {tr("By"), tr("Observer's initials")},
         {tr("Origin"), tr("How the value came about")},
         {tr("Judged"), tr("What was judged of it")},
-        {tr("State"), tr("How the line stands")},
+        {QString{}, tr("How the line stands")}, // the marks speak for themselves
     };
     if (role == Qt::DisplayRole) {
         return names[section].first;

@@ -14,6 +14,7 @@
 #include "ui/text/time_words.h"
 
 #include <QCheckBox>
+#include <QFontMetrics>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -53,6 +54,8 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     view_->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     view_->setSortingEnabled(true);
     view_->horizontalHeader()->setSortIndicatorClearable(true);
+    // The mark stands at the edge of the page, where the eye runs down, and never scrolls out of sight.
+    view_->horizontalHeader()->moveSection(RegisterModel::State, 0);
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
@@ -319,11 +322,21 @@ void RegisterPage::reload() {
     updateSummary();
 }
 
+/// As wide as what stands in it, no wider: sixteen columns share the page.
 void RegisterPage::fitColumns() {
-    view_->resizeColumnsToContents();
-    const int note = std::clamp(view_->columnWidth(RegisterModel::Note), typePixels(90), typePixels(240));
-    view_->setColumnWidth(RegisterModel::Note, note);
-    view_->setColumnWidth(RegisterModel::State, view_->columnWidth(RegisterModel::State) + typePixels(22));
+    const QFontMetrics letters(view_->font());
+    const int room = typePixels(14);
+    for (int column = 0; column < RegisterModel::ColumnCount; ++column) {
+        int width =
+            letters.horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+        for (int row = 0; row < model_->rowCount(); ++row) {
+            width = std::max(width, letters.horizontalAdvance(model_->index(row, column).data().toString()));
+        }
+        view_->setColumnWidth(column, width + room);
+    }
+    view_->setColumnWidth(RegisterModel::Note, std::clamp(view_->columnWidth(RegisterModel::Note),
+                                                          typePixels(80), typePixels(200)));
+    view_->setColumnWidth(RegisterModel::State, typePixels(28)); // the mark alone; its word is in the tip
 }
 
 void RegisterPage::currentLineChanged() {

@@ -46,8 +46,8 @@ public:
         QRect room = option.rect.adjusted(6, 0, -6, 0);
         if (column == RegisterModel::State) {
             drawState(*painter, room, state, selected ? tokens.onAccent : tokens.ink, tokens, selected);
-            room.setLeft(room.left() + room.height());
-            painter->setPen(selected ? tokens.onAccent : tokens.soft);
+            painter->restore();
+            return;
         }
         const QString text = painter->fontMetrics().elidedText(cell.text, Qt::ElideRight, room.width());
         painter->drawText(room, static_cast<int>(cell.displayAlignment), text);
@@ -64,7 +64,7 @@ private:
                           const Tokens& tokens, bool selected) {
         painter.setRenderHint(QPainter::Antialiasing);
         const double r = room.height() * 0.17;
-        const QPointF centre{room.left() + r + 2, room.center().y() + 0.5};
+        const QPointF centre{room.center().x() + 0.5, room.center().y() + 0.5};
         const QColor query = selected ? ink : tokens.query;
         switch (state) {
         case LineState::Kept: {
