@@ -174,7 +174,7 @@ Outcome<bool> anyFinding(const OpenedBook& opened, const ImportTally& tally) {
     ProgressLine progress("checking");
     const auto checked = desk::checkedOn(
         opened.book, opened.station, record::filedDate(first->values), record::filedDate(last->values),
-        clock.now(), [&](std::size_t done, std::size_t total) {
+        clock.now(), nullptr, [&](std::size_t done, std::size_t total) {
             progress.show(static_cast<std::int64_t>(done), static_cast<std::int64_t>(total));
             return true;
         });

@@ -97,6 +97,10 @@ void writeCsv(Output& output, const std::vector<checks::CheckedReading>& reading
 /// Readings of the dates asked for; without dates the whole register.
 Outcome<std::vector<checks::CheckedReading>> checkedReadings(const OpenedBook& opened,
                                                              const DateRange& range) {
+    const auto model = desk::stationModel(opened.book, opened.station);
+    if (!model) {
+        return refuse(model.error());
+    }
     const record::SystemClock clock;
     ProgressLine progress("checking");
     const auto show = [&](std::size_t done, std::size_t total) {
@@ -105,8 +109,8 @@ Outcome<std::vector<checks::CheckedReading>> checkedReadings(const OpenedBook& o
     };
     auto checked = range.from || range.to
                        ? desk::checkedOn(opened.book, opened.station, range.from.value_or(kEarliestDate),
-                                         range.to.value_or(kLatestDate), clock.now(), show)
-                       : desk::checkedAll(opened.book, opened.station, clock.now(), show);
+                                         range.to.value_or(kLatestDate), clock.now(), &*model, show)
+                       : desk::checkedAll(opened.book, opened.station, clock.now(), &*model, show);
     if (!checked) {
         return refuse(checked.error());
     }

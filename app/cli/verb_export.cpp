@@ -45,6 +45,10 @@ Outcome<ExitCode> exportObservations(const ExportOptions& options) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
+    const auto model = desk::stationModel(opened->book, opened->station);
+    if (!model) {
+        return refuse(model.error());
+    }
     const record::SystemClock clock;
     ProgressLine progress("deriving");
     const auto show = [&](std::size_t done, std::size_t total) {
@@ -54,8 +58,8 @@ Outcome<ExitCode> exportObservations(const ExportOptions& options) {
     const auto checked =
         range->from || range->to
             ? desk::checkedOn(opened->book, opened->station, range->from.value_or(kEarliestDate),
-                              range->to.value_or(kLatestDate), clock.now(), show)
-            : desk::checkedAll(opened->book, opened->station, clock.now(), show);
+                              range->to.value_or(kLatestDate), clock.now(), &*model, show)
+            : desk::checkedAll(opened->book, opened->station, clock.now(), &*model, show);
     if (!checked) {
         return refuse(checked.error());
     }

@@ -66,8 +66,12 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
+    const auto model = desk::stationModel(opened->book, opened->station);
+    if (!model) {
+        return refuse(model.error());
+    }
     const record::SystemClock clock;
-    const auto monthly = desk::monthReport(opened->book, opened->station, *month, clock.now());
+    const auto monthly = desk::monthReport(opened->book, opened->station, *month, clock.now(), {}, &*model);
     if (!monthly) {
         return refuse(monthly.error());
     }

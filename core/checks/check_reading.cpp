@@ -17,15 +17,15 @@ bool mayBeASlip(const Finding& finding) {
            finding.code != "wick-state-unknown";
 }
 
-/// unlikely: a slip explains the reading clearly better than the weather does. Soft; doubtful where next to
-/// no belief is left in its having been read right. Arguments: belief, the share left in "read right";
-/// temperature, dew-point °C (where they can be had) and expected-temperature, expected-dew-point °C.
+/// unlikely: a slip explains the reading clearly better than the weather does. Always
+/// soft: an odd reading must not be left out of means for being odd; that takes a rule or a person.
+/// Arguments: belief, the share left in "read right"; temperature, dew-point °C (where they can be had) and
+/// expected-temperature, expected-dew-point °C.
 void addUnlikely(const ReadingContext& context, const Explanation& explanation,
                  std::vector<Finding>& findings) {
     const Expectation expected = context.model->expectation(context.reading, context.before, context.after);
     Finding finding{"unlikely",
-                    explanation.readRight < context.limits.value("unlikely.doubtful") ? Severity::Doubtful
-                                                                                      : Severity::Soft,
+                    Severity::Soft,
                     Root::Step,
                     {{"belief", explanation.readRight},
                      {"expected-temperature", expected.temperature},

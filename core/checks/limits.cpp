@@ -80,7 +80,6 @@ constexpr std::array kTable{
     LimitEntry{"max-min.hours", 24, "h", kPractice},
     LimitEntry{"fine-but-saturated.humidity", 98, "%", kPractice},
     LimitEntry{"unlikely.read-right", 0.46, "", "measured by planting slips in a real register"},
-    LimitEntry{"unlikely.doubtful", 0.02, "", kOurs},
 };
 
 } // namespace

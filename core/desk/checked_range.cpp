@@ -62,26 +62,55 @@ Result<Series> seriesOn(const store::Book& book, const record::StationRecord& st
     return series;
 }
 
+/// The station's average for the month and hour of a reading, where the model knows it.
+std::optional<climate::StationAverage> usualOf(const checks::StationModel* model,
+                                               const record::Observation& values) {
+    if (model == nullptr || !values.hour) {
+        return std::nullopt;
+    }
+    const date::year_month_day day{values.hour->date};
+    return model->average(static_cast<unsigned>(day.month()), values.hour->hour);
+}
+
 checks::Limits limitsOf(const record::StationRecord& station) {
     return checks::Limits{station.facts().limits};
 }
 
 } // namespace
 
+Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station) {
+    const auto span = book.span();
+    if (!span) {
+        return tl::unexpected(span.error());
+    }
+    if (!*span) {
+        return checks::StationModel{};
+    }
+    // The model itself takes no more than the newest 12,000; reading no more keeps an old book as quick as a
+    // new one.
+    constexpr int kNewest = 12000;
+    auto stored = book.neighbours((*span)->second + std::chrono::seconds{1}, kNewest, 0);
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    return checks::StationModel{derived(std::move(*stored), station)};
+}
+
 Result<std::vector<checks::CheckedReading>>
 checkedOn(const store::Book& book, const record::StationRecord& station, record::StationDate from,
-          record::StationDate to, std::optional<record::Instant> now,
+          record::StationDate to, std::optional<record::Instant> now, const checks::StationModel* model,
           const std::function<bool(std::size_t done, std::size_t total)>& progress) {
     const auto series = seriesOn(book, station, from, to);
     if (!series) {
         return tl::unexpected(series.error());
     }
     return checks::checkSeries(series->readings, series->first, series->count, station, limitsOf(station),
-                               now, progress);
+                               now, progress, model);
 }
 
 Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
+           const checks::StationModel* model,
            const std::function<bool(std::size_t done, std::size_t total)>& progress) {
     const auto span = book.span();
     if (!span) {
@@ -95,13 +124,15 @@ checkedAll(const store::Book& book, const record::StationRecord& station, std::o
         return tl::unexpected(stored.error());
     }
     const auto readings = derived(std::move(*stored), station);
-    return checks::checkSeries(readings, 0, readings.size(), station, limitsOf(station), now, progress);
+    return checks::checkSeries(readings, 0, readings.size(), station, limitsOf(station), now, progress,
+                               model);
 }
 
 Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record::StationRecord& station,
                                           const record::Observation& entry,
                                           const std::optional<record::Uuid>& replacing,
-                                          std::optional<record::Instant> now, bool live) {
+                                          std::optional<record::Instant> now, bool live,
+                                          const checks::StationModel* model) {
     // One more each way, since the observation that is being revised may stand among them.
     auto stored = book.neighbours(entry.instant, checks::kNeighboursBefore + 1, checks::kNeighboursAfter + 1);
     if (!stored) {
@@ -130,7 +161,8 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
                                    .after = all.subspan(split),
                                    .now = now,
                                    .live = live,
-                                   .average = std::nullopt};
+                                   .average = usualOf(model, judged.reading.values()),
+                                   .model = model};
     judged.findings = checks::checkReading(context);
     judged.leftOut = checks::leftOut(judged.reading.values(), judged.findings);
     return judged;
@@ -138,14 +170,15 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
 
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
-                                        const climate::MonthOptions& options) {
+                                        const climate::MonthOptions& options,
+                                        const checks::StationModel* model) {
     const record::StationDate first{date::local_days{month / 1}};
     const record::StationDate last{date::local_days{month / date::last}};
     const auto series = seriesOn(book, station, first, last);
     if (!series) {
         return tl::unexpected(series.error());
     }
-    return report::buildMonthReport(station, month, series->readings, limitsOf(station), now, options);
+    return report::buildMonthReport(station, month, series->readings, limitsOf(station), now, options, model);
 }
 
 } // namespace wickbook::desk

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/check_series.h"
+#include "core/checks/station_model.h"
 #include "core/report/month_report.h"
 #include "core/store/book.h"
 
@@ -16,16 +17,22 @@ namespace wickbook::desk {
 
 using store::Result;
 
+/// What this station usually reads, from its newest readings: built once, then handed to the functions below,
+/// which name likely causes with it and none without. Its cost does not grow with the age of the book.
+Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station);
+
 /// Readings filed under the dates [from, to], derived and judged with their neighbours, in time order.
 /// now: for readings in the future; none: don't ask. Stopped by progress: what was done so far.
 Result<std::vector<checks::CheckedReading>>
 checkedOn(const store::Book& book, const record::StationRecord& station, record::StationDate from,
           record::StationDate to, std::optional<record::Instant> now,
+          const checks::StationModel* model = nullptr,
           const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
 
 /// The whole register judged.
 Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
+           const checks::StationModel* model = nullptr,
            const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
 
 /// What the checks say of an entry that is not stored yet. replacing: the observation it would revise, which
@@ -33,11 +40,13 @@ checkedAll(const store::Book& book, const record::StationRecord& station, std::o
 Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record::StationRecord& station,
                                           const record::Observation& entry,
                                           const std::optional<record::Uuid>& replacing,
-                                          std::optional<record::Instant> now, bool live);
+                                          std::optional<record::Instant> now, bool live,
+                                          const checks::StationModel* model = nullptr);
 
 /// The monthly return.
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
-                                        const climate::MonthOptions& options = {});
+                                        const climate::MonthOptions& options = {},
+                                        const checks::StationModel* model = nullptr);
 
 } // namespace wickbook::desk

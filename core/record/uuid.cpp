@@ -10,7 +10,7 @@ namespace {
 
 void stampVersion(std::array<std::uint8_t, 16>& bytes, std::uint8_t version) {
     // RFC 9562 section 4: version in the high half of byte 6, variant 10 in byte 8.
-    bytes[6] = static_cast<std::uint8_t>((bytes[6] & 0x0FU) | (version << 4U));
+    bytes[6] = static_cast<std::uint8_t>((bytes[6] & 0x0FU) | static_cast<unsigned>(version << 4U));
     bytes[8] = static_cast<std::uint8_t>((bytes[8] & 0x3FU) | 0x80U);
 }
 

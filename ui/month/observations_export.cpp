@@ -13,7 +13,7 @@
 namespace wickbook::ui {
 
 tl::expected<qsizetype, QString> exportObservations(const Session& session, const QString& path) {
-    const auto readings = desk::checkedAll(session.book(), session.station(), session.now());
+    const auto readings = session.checkedAll();
     if (!readings) {
         return tl::unexpected(storeErrorWords(readings.error()));
     }

@@ -64,19 +64,36 @@ QString Session::readOnlySentence() const {
     return because ? storeErrorWords(*because) : QString{};
 }
 
+const checks::StationModel* Session::model() const {
+    if (!model_) {
+        // Where the book can't be read just now there are findings without causes, and it is asked again next
+        // time.
+        auto model = desk::stationModel(book_, station_);
+        if (!model) {
+            return nullptr;
+        }
+        model_ = std::move(*model);
+    }
+    return &*model_;
+}
+
 store::Result<std::vector<checks::CheckedReading>> Session::checkedOn(record::StationDate from,
                                                                       record::StationDate to) const {
-    return desk::checkedOn(book_, station_, from, to, now());
+    return desk::checkedOn(book_, station_, from, to, now(), model());
+}
+
+store::Result<std::vector<checks::CheckedReading>> Session::checkedAll() const {
+    return desk::checkedAll(book_, station_, now(), model());
 }
 
 store::Result<checks::CheckedReading> Session::judgeEntry(const record::Observation& entry,
                                                           const std::optional<record::Uuid>& replacing,
                                                           bool live) const {
-    return desk::judgeEntry(book_, station_, entry, replacing, now(), live);
+    return desk::judgeEntry(book_, station_, entry, replacing, now(), live, model());
 }
 
 store::Result<report::MonthReport> Session::monthReport(date::year_month month) const {
-    return desk::monthReport(book_, station_, month, now());
+    return desk::monthReport(book_, station_, month, now(), {}, model());
 }
 
 store::Result<std::vector<desk::HourMark>> Session::hourMarks(record::StationDate from,
@@ -121,6 +138,7 @@ store::Result<void> Session::reviseFacts(const record::StationFacts& facts, cons
         return tl::unexpected(station.error());
     }
     station_ = std::move(*station);
+    model_.reset();
     emit factsChanged();
     return {};
 }
@@ -133,6 +151,7 @@ void Session::lookForOutsideChanges() {
     outsideVersion_ = *version;
     if (auto station = book_.station(); station && station->facts() != station_.facts()) {
         station_ = std::move(*station);
+        model_.reset();
         emit factsChanged();
     }
     emit observationsChanged();

@@ -12,6 +12,7 @@
 #include <QUndoStack>
 
 #include <memory>
+#include <optional>
 
 /// The open book as every page is handed it: the store, the undo stack and signals of what changed.
 /// Owns the book. Pages read through it and write only by pushing commands (ui/commands) on the undo stack.
@@ -43,9 +44,10 @@ public:
     [[nodiscard]] QString observer() const { return observer_; }
     void setObserver(const QString& initials) { observer_ = initials; }
 
-    // Reading: the desk, with this station and this clock.
+    // Reading: the desk, with this station, this clock and what the station usually reads.
     [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedOn(record::StationDate from,
                                                                                record::StationDate to) const;
+    [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedAll() const;
     [[nodiscard]] store::Result<checks::CheckedReading>
     judgeEntry(const record::Observation& entry, const std::optional<record::Uuid>& replacing,
                bool live) const;
@@ -71,6 +73,7 @@ signals:
 private:
     Session(store::Book book, record::StationRecord station, Clock clock);
     void lookForOutsideChanges();
+    const checks::StationModel* model() const;
 
     store::Book book_;
     record::StationRecord station_;
@@ -79,6 +82,9 @@ private:
     QTimer outsideTimer_;
     std::int64_t outsideVersion_ = 0;
     QString observer_;
+    /// What the station usually reads, for likely causes: worked out when first asked for, and again when the
+    /// facts change. A reading more or less does not move it.
+    mutable std::optional<checks::StationModel> model_;
 };
 
 } // namespace wickbook::ui

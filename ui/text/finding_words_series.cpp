@@ -64,9 +64,15 @@ FindingWords digitPreference(const FindingSpeech& s) {
             say("Read the tenths before the whole degrees, with the eye level with the column.")};
 }
 
-FindingWords unlikely(const FindingSpeech&) {
-    return {say("Unlike the readings round it"),
-            say("A slip of the pen explains these numbers better than the air does."),
+FindingWords unlikely(const FindingSpeech& s) {
+    QString message = say("A slip of the pen explains these numbers better than the air does.");
+    if (s.has("expected-temperature") && s.has("expected-dew-point")) {
+        message +=
+            QLatin1Char(' ') +
+            say("From the readings round it one would expect a dry bulb near %1 and a dew point near %2.")
+                .arg(s.temperature("expected-temperature"), s.temperature("expected-dew-point"));
+    }
+    return {say("Unlike the readings round it"), message,
             say("Read again. On an old page, compare with what is written there.")};
 }
 
