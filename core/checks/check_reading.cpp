@@ -52,7 +52,8 @@ void lookForSlips(const ReadingContext& context, std::vector<Finding>& findings)
     }
     Explanation explanation =
         explain(context.reading, context.before, context.after, *context.model, context.limits);
-    if (explanation.unlikely) {
+    // Where a rule has marked the reading already, one note is enough: it carries the causes.
+    if (explanation.unlikely && !marked) {
         addUnlikely(context, explanation, findings);
     }
     sortGravestFirst(findings);
