@@ -10,8 +10,8 @@
 
 namespace wickbook::climate {
 
-/// When a mean is not given (WMO-No. 1203, 2017; section 4.4.1 from memory): 11 or more days missing, or 5 or more in a
-/// row; a stricter 5/3 can be chosen.
+/// When a mean is not given (WMO-No. 1203, 2017; section 4.4.1 from memory): 11 or more days missing, or 5 or
+/// more in a row; a stricter 5/3 can be chosen.
 struct CompletenessRule {
     int daysMissing = 11;
     int daysInARow = 5;

@@ -33,10 +33,10 @@ struct Decimal {
 Decimal roundedDecimal(double value, int decimals);
 
 enum class DecimalError {
-    Empty,        ///< nothing but blanks
-    NotANumber,   ///< something that is neither digit, sign nor decimal mark
+    Empty,         ///< nothing but blanks
+    NotANumber,    ///< something that is neither digit, sign nor decimal mark
     GroupedDigits, ///< 1.234,5 or 1 234 or two marks: thousands groups are never guessed at
-    TooLong       ///< more digits than a reading can have
+    TooLong        ///< more digits than a reading can have
 };
 
 /// Which decimal marks are accepted. A live entry accepts both; a file states one.
@@ -44,6 +44,7 @@ enum class DecimalMark { Either, Point, Comma };
 
 /// Reads "16", "16.4", "16,4", "-0.6", "−0.6" (U+2212), "+3"; blanks around it are ignored.
 /// Exponents, groups, inf and nan are refused, never partly read.
-tl::expected<Decimal, DecimalError> parseDecimal(std::string_view text, DecimalMark mark = DecimalMark::Either);
+tl::expected<Decimal, DecimalError> parseDecimal(std::string_view text,
+                                                 DecimalMark mark = DecimalMark::Either);
 
 } // namespace wickbook::units

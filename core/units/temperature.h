@@ -42,7 +42,9 @@ private:
 class Temperature {
 public:
     static constexpr Temperature fromCelsius(double value) { return Temperature{value}; }
-    static constexpr Temperature fromFahrenheit(double value) { return Temperature{(value - 32.0) * 5.0 / 9.0}; }
+    static constexpr Temperature fromFahrenheit(double value) {
+        return Temperature{(value - 32.0) * 5.0 / 9.0};
+    }
     static constexpr Temperature fromKelvin(double value) { return Temperature{value - 273.15}; }
 
     [[nodiscard]] constexpr double celsius() const { return celsius_; }

@@ -18,8 +18,8 @@ std::vector<DayState> days(const std::string& text) {
     return result;
 }
 
-// Source: WMO-No. 1203 (2017; section 4.4.1 from memory): no monthly value where observations are missing for 11 or more
-// days during the month, or for 5 or more consecutive days.
+// Source: WMO-No. 1203 (2017; section 4.4.1 from memory): no monthly value where observations are missing for
+// 11 or more days during the month, or for 5 or more consecutive days.
 TEST(Completeness, ElevenDaysMissingWithholdAndTenDoNot) {
     const std::string ten = "x.x.x.x.x.x.x.x.x.x.xxxxxxxxxx";
     const std::string eleven = "x.x.x.x.x.x.x.x.x.x.x.xxxxxxxx";
