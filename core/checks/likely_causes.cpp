@@ -20,7 +20,10 @@ using record::WickState;
 using units::ReadTemperature;
 
 constexpr std::size_t kMostShown = 3;
-constexpr double kLeastShown = 0.01;        // of all belief
+constexpr double kLeastShown = 0.01; // of all belief
+// Where the wet bulb stands above the dry one, a swap is what a person tries first: shown though little
+// believed.
+constexpr double kLeastShownSwap = 0.001;
 constexpr double kLeastOfTheBest = 0.10;    // a best cause with less is no explanation
 constexpr double kLongestCopyHours = 36;    // the line above
 constexpr double kAnyValue = 60;            // K, over which a free misreading may fall
@@ -236,8 +239,12 @@ Explanation explain(const record::DerivedReading& reading, std::span<const recor
     }
     result.unlikely = result.readRight < limits.value("unlikely.read-right");
     for (Weighed& one : causes) {
-        if (result.causes.size() == kMostShown || one.cause.weight < kLeastShown) {
+        if (result.causes.size() == kMostShown) {
             break;
+        }
+        const bool seemsSwapped = one.cause.code == "swapped" && wet > dry + fit.wetStep();
+        if (one.cause.weight < (seemsSwapped ? kLeastShownSwap : kLeastShown)) {
+            continue;
         }
         addHumidity(one.cause, fit);
         result.causes.push_back(std::move(one.cause));

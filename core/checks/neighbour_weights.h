@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <span>
 
 /// Best linear expectation of a station's departures from those of its neighbours in time (simple kriging of
@@ -12,6 +13,7 @@ namespace wickbook::checks {
 struct NeighbourDeparture {
     double hours = 0;
     double temperature = 0, dewPoint = 0;
+    std::optional<double> pressure = std::nullopt; ///< not used here (neighbour_habits.h)
 };
 
 struct ExpectedDeparture {

@@ -9,13 +9,13 @@
 
 namespace wickbook::checks::chance {
 
-inline constexpr double kSwapped = 1.5e-2;
-inline constexpr double kTen = 1.8e-2;  ///< ten off, either bulb, either way
-inline constexpr double kFive = 1.4e-2; ///< five off
+inline constexpr double kSwapped = 1.9e-2;
+inline constexpr double kTen = 2.2e-2;   ///< ten off, either bulb, either way
+inline constexpr double kFive = 1.75e-2; ///< five off
 inline constexpr double kBothTen = 9e-4;
-inline constexpr double kSign = 1.5e-3;
+inline constexpr double kSign = 3e-3;
 inline constexpr double kBothSign = 3e-4;
-inline constexpr double kDecimalPoint = 2e-3;
+inline constexpr double kDecimalPoint = 3e-3;
 inline constexpr double kBothDecimalPoint = 4e-4;
 inline constexpr double kDigitsExchanged = 1.1e-2;
 inline constexpr double kDigitDropped = 1.2e-3;

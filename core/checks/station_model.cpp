@@ -3,10 +3,10 @@
 
 #include "core/checks/neighbour_weights.h"
 #include "core/checks/rule_support.h"
+#include "core/checks/station_clock.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 namespace wickbook::checks {
 
@@ -16,61 +16,7 @@ constexpr std::size_t kLargestSample = 12000;
 constexpr double kFarthestHours = 60; // a neighbour further away knows next to nothing
 constexpr std::size_t kEachWay = kMostNeighbours / 2;
 constexpr double kOutOfLine = 3.5; // spreads from the middle of the neighbours: a slip itself
-constexpr int kWindowDays = 20;    // each way round the middle of a month
-constexpr std::size_t kFewestForMiddle = 15;
-constexpr double kNarrowestSpread = 0.8; // K
 constexpr int kYearsForAverage = 3;
-
-int localHour(const record::DerivedReading& reading) {
-    const auto& values = reading.values();
-    if (values.hour) {
-        return static_cast<int>((values.hour->hour.count() + 30) / 60) % 24;
-    }
-    const auto local = values.instant + values.offset;
-    const auto minutes =
-        std::chrono::floor<std::chrono::minutes>(local - std::chrono::floor<date::days>(local));
-    return static_cast<int>((minutes.count() + 30) / 60) % 24;
-}
-
-/// Days since 1 January, 0…365.
-int dayOfYear(const record::DerivedReading& reading) {
-    const auto day = record::filedDate(reading.values());
-    const date::year_month_day ymd{day};
-    return (day - date::local_days{ymd.year() / date::January / 1}).count();
-}
-
-int daysApart(int a, int b) {
-    const int apart = std::abs(a - b) % 365;
-    return std::min(apart, 365 - apart);
-}
-
-/// Middle of month m (0…11) as a day of the year.
-int middleDay(unsigned month) {
-    return static_cast<int>(std::lround(15.2 + 30.42 * month));
-}
-
-/// Pre: not empty.
-double sorted(const std::vector<double>& values, double share) {
-    const double place = share * static_cast<double>(values.size() - 1);
-    const auto low = static_cast<std::size_t>(place);
-    const std::size_t high = std::min(low + 1, values.size() - 1);
-    return values[low] + (place - static_cast<double>(low)) * (values[high] - values[low]);
-}
-
-struct MiddleAndSpread {
-    double middle, spread;
-};
-
-MiddleAndSpread robust(std::vector<double> values) {
-    std::sort(values.begin(), values.end());
-    // A normal distribution's quartile range is 1.349 standard deviations.
-    return {sorted(values, 0.5),
-            std::max((sorted(values, 0.75) - sorted(values, 0.25)) / 1.349, kNarrowestSpread)};
-}
-
-unsigned pairOfMonths(const record::DerivedReading& reading) {
-    return (monthOf(reading) - 1) / 2;
-}
 
 /// The neighbours that may speak: sound, near, up to four each way.
 template <typename Take>
@@ -145,38 +91,8 @@ StationModel::StationModel(std::span<const record::DerivedReading> series) {
         }
     }
     learnMiddles(sound);
+    learnHabits(newest);
     learnSizes(newest);
-}
-
-void StationModel::learnMiddles(std::span<const record::DerivedReading* const> sound) {
-    std::map<int, std::vector<const record::DerivedReading*>> byHour;
-    for (const auto* reading : sound) {
-        byHour[localHour(*reading)].push_back(reading);
-    }
-    for (const auto& [hour, readings] : byHour) {
-        MonthlyMiddle monthly;
-        bool any = false;
-        for (unsigned month = 0; month < 12; ++month) {
-            std::vector<double> temperatures;
-            std::vector<double> dewPoints;
-            for (const auto* reading : readings) {
-                if (daysApart(dayOfYear(*reading), middleDay(month)) <= kWindowDays) {
-                    temperatures.push_back(*dryCelsius(*reading));
-                    dewPoints.push_back(*reading->dewPointCelsius());
-                }
-            }
-            if (temperatures.size() < kFewestForMiddle) {
-                continue;
-            }
-            const auto t = robust(std::move(temperatures));
-            const auto d = robust(std::move(dewPoints));
-            monthly.months.at(month) = Middle{t.middle, d.middle, t.spread, d.spread};
-            any = true;
-        }
-        if (any) {
-            hours_.emplace(hour, monthly);
-        }
-    }
 }
 
 std::optional<StationModel::Middle> StationModel::middleOf(const record::DerivedReading& reading) const {
@@ -203,61 +119,93 @@ std::optional<StationModel::Middle> StationModel::middleOf(const record::Derived
     }
     const double share = std::min(daysApart(day, middleDay(month)) / 30.42, 1.0);
     const auto between = [share](double a, double b) { return a + share * (b - a); };
-    return Middle{between(first->temperature, second->temperature),
+    Middle result{between(first->temperature, second->temperature),
                   between(first->dewPoint, second->dewPoint),
                   between(first->temperatureSpread, second->temperatureSpread),
                   between(first->dewPointSpread, second->dewPointSpread)};
+    if (first->pressureSpread > 0 && second->pressureSpread > 0) {
+        result.pressure = between(first->pressure, second->pressure);
+        result.pressureSpread = between(first->pressureSpread, second->pressureSpread);
+    }
+    return result;
 }
 
-std::optional<StationModel::Departure>
-StationModel::departureOf(const record::DerivedReading& neighbour,
-                          const record::DerivedReading& reading) const {
-    const auto middle = middleOf(neighbour);
-    if (!middle) {
+std::optional<StationModel::Ground>
+StationModel::groundOf(const record::DerivedReading& reading, std::span<const record::DerivedReading> before,
+                       std::span<const record::DerivedReading> after) const {
+    const auto own = middleOf(reading);
+    if (!own) {
         return std::nullopt;
     }
-    return Departure{hoursBetween(reading, neighbour),
-                     (*dryCelsius(neighbour) - middle->temperature) / middle->temperatureSpread,
-                     (*neighbour.dewPointCelsius() - middle->dewPoint) / middle->dewPointSpread};
+    const auto pressureDeparture = [](const record::DerivedReading& one,
+                                      const Middle& middle) -> std::optional<double> {
+        const auto pressure = pressureRead(one);
+        return pressure && middle.pressureSpread > 0
+                   ? std::optional{(*pressure - middle.pressure) / middle.pressureSpread}
+                   : std::nullopt;
+    };
+    Ground ground;
+    ground.middle = *own;
+    ground.pressure = pressureDeparture(reading, *own);
+    eachNeighbour(reading, before, after, [&](const record::DerivedReading& neighbour) {
+        const auto middle = middleOf(neighbour);
+        if (!middle) {
+            return false;
+        }
+        const double hours = hoursBetween(reading, neighbour);
+        ground.onlyEarlier = ground.onlyEarlier && hours < 0;
+        ground.neighbours.push_back(
+            {hours, (*dryCelsius(neighbour) - middle->temperature) / middle->temperatureSpread,
+             (*neighbour.dewPointCelsius() - middle->dewPoint) / middle->dewPointSpread,
+             pressureDeparture(neighbour, *middle)});
+        return true;
+    });
+    dropOutOfLine(ground.neighbours);
+    ground.expected = expectedDeparture(ground.neighbours);
+    return ground;
+}
+
+Habit StationModel::habitIn(const record::DerivedReading& reading, const Ground& ground) const {
+    for (const bool withPressures : {true, false}) {
+        const auto situation =
+            neighbourSituation(localHour(reading), ground.pressure, ground.neighbours, withPressures);
+        if (const auto habit = situation ? habits_.find(*situation) : std::nullopt) {
+            return *habit;
+        }
+    }
+    return {};
 }
 
 Expectation StationModel::expectation(const record::DerivedReading& reading,
                                       std::span<const record::DerivedReading> before,
                                       std::span<const record::DerivedReading> after) const {
-    const auto middle = middleOf(reading);
-    if (!middle) {
+    const auto ground = groundOf(reading, before, after);
+    if (!ground) {
         return fromNeighboursAlone(reading, before, after);
     }
-    std::vector<NeighbourDeparture> departures;
-    eachNeighbour(reading, before, after, [&](const record::DerivedReading& neighbour) {
-        const auto departure = departureOf(neighbour, reading);
-        if (departure) {
-            departures.push_back({departure->hours, departure->temperature, departure->dewPoint});
-        }
-        return departure.has_value();
-    });
-    dropOutOfLine(departures);
-    const ExpectedDeparture expected = expectedDeparture(departures);
+    const ExpectedDeparture& expected = ground->expected;
+    const Habit habit = habitIn(reading, *ground);
 
     // V' = F V Fᵀ with F the station's own size, then from spreads to kelvins.
     Size size;
-    if (const auto found = sizes_.find({localHour(reading), pairOfMonths(reading)}); found != sizes_.end()) {
+    if (const auto found = sizes_.find({localHour(reading), pairOfMonths(reading), ground->onlyEarlier});
+        found != sizes_.end()) {
         size = found->second;
     }
     const double vT = expected.varianceTemperature;
     const double vTD = expected.covariance;
     const double vD = expected.varianceDewPoint;
-    const double sT = middle->temperatureSpread;
-    const double sD = middle->dewPointSpread;
+    const double sT = ground->middle.temperatureSpread;
+    const double sD = ground->middle.dewPointSpread;
     Expectation result;
-    result.temperature = middle->temperature + sT * expected.temperature;
-    result.dewPoint = middle->dewPoint + sD * expected.dewPoint;
+    result.temperature = ground->middle.temperature + sT * (expected.temperature + habit.temperature);
+    result.dewPoint = ground->middle.dewPoint + sD * (expected.dewPoint + habit.dewPoint);
     result.varianceTemperature = sT * sT * size.temperature * size.temperature * vT;
     result.covariance = sT * sD * size.temperature * (size.mixed * vT + size.dewPoint * vTD);
     result.varianceDewPoint = sD * sD *
                               (size.mixed * size.mixed * vT + 2 * size.mixed * size.dewPoint * vTD +
                                size.dewPoint * size.dewPoint * vD);
-    result.neighbours = static_cast<int>(departures.size());
+    result.neighbours = static_cast<int>(ground->neighbours.size());
     return result;
 }
 
@@ -297,66 +245,6 @@ Expectation StationModel::fromNeighboursAlone(const record::DerivedReading& read
     result.varianceTemperature = kDayAndNight * kDayAndNight * (1 + 0.5 / weight);
     result.varianceDewPoint = kDewPointOfDay * kDewPointOfDay * (1 + 0.5 / weight);
     return result;
-}
-
-void StationModel::learnSizes(std::span<const record::DerivedReading> newest) {
-    constexpr std::size_t kLargestForSizes = 6000;
-    constexpr std::size_t kWindow = 8;
-    constexpr int kFewest = 60;
-    constexpr double kClip = 2.5; // standard deviations: slips must not widen the measure
-    struct Sums {
-        double tt = 0, td = 0, dd = 0, vtt = 0, vtd = 0, vdd = 0;
-        int count = 0;
-    };
-    std::map<std::pair<int, unsigned>, Sums> sums;
-    const std::size_t stride = newest.size() / kLargestForSizes + 1;
-    for (std::size_t i = 0; i < newest.size(); i += stride) {
-        const auto& reading = newest[i];
-        const auto middle = middleOf(reading);
-        if (!middle || !isSoundNeighbour(reading) || !reading.dewPointCelsius()) {
-            continue;
-        }
-        const std::size_t back = std::min(i, kWindow);
-        const auto before = newest.subspan(i - back, back);
-        const auto after = newest.subspan(i + 1, std::min(newest.size() - i - 1, kWindow));
-        // Both as they will be asked for later on: with what follows, and at the moment of reading without.
-        for (const bool lookingBack : {false, true}) {
-            const auto e =
-                expectation(reading, before, lookingBack ? std::span<const record::DerivedReading>{} : after);
-            if (e.neighbours < 2) {
-                continue;
-            }
-            const double sT = middle->temperatureSpread;
-            const double sD = middle->dewPointSpread;
-            const double sdT = std::sqrt(e.varianceTemperature);
-            const double sdD = std::sqrt(e.varianceDewPoint);
-            const double t =
-                std::clamp((*dryCelsius(reading) - e.temperature) / sdT, -kClip, kClip) * sdT / sT;
-            const double d =
-                std::clamp((*reading.dewPointCelsius() - e.dewPoint) / sdD, -kClip, kClip) * sdD / sD;
-            Sums& sum = sums[{localHour(reading), pairOfMonths(reading)}];
-            sum.tt += t * t;
-            sum.td += t * d;
-            sum.dd += d * d;
-            sum.vtt += e.varianceTemperature / (sT * sT);
-            sum.vtd += e.covariance / (sT * sD);
-            sum.vdd += e.varianceDewPoint / (sD * sD);
-            ++sum.count;
-        }
-    }
-    for (const auto& [key, sum] : sums) {
-        const double mixedFree = sum.dd - sum.td * sum.td / sum.tt;
-        const double expectedFree = sum.vdd - sum.vtd * sum.vtd / sum.vtt;
-        if (sum.count < kFewest || mixedFree <= 0 || expectedFree <= 0) {
-            continue;
-        }
-        // F = chol(found) chol(expected)⁻¹.
-        const double temperature = std::sqrt(sum.tt / sum.vtt);
-        const double dewPoint = std::sqrt(mixedFree / expectedFree);
-        const double mixed =
-            (sum.td / std::sqrt(sum.tt) - dewPoint * sum.vtd / std::sqrt(sum.vtt)) / std::sqrt(sum.vtt);
-        sizes_.emplace(key, Size{temperature, mixed, dewPoint});
-    }
 }
 
 std::optional<climate::StationAverage> StationModel::average(unsigned month, record::HourOfDay hour) const {

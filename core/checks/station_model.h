@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/checks/neighbour_habits.h"
 #include "core/climate/station_average.h"
 #include "core/record/derived_reading.h"
 
@@ -8,6 +9,8 @@
 #include <map>
 #include <optional>
 #include <span>
+#include <tuple>
+#include <vector>
 
 /// What this station usually reads, and how far a reading may stand from what its neighbours in time lead one
 /// to expect. Needed to say which slip explains a reading (likely_causes.h).
@@ -22,10 +25,12 @@
 ///     day. The expectation from neighbours is the best linear one (kriging); its weights fall off over the
 ///     first day much as exp(−Δt / 18 h), and its variance says how much the neighbours know; where they
 ///     stand far from one another (fronts), it is wider.
-///  3. Per observing hour and two months, the covariance is brought to the size that the station's own
-///  readings
-///     have round their expectations.
-///  4. Round the expectation, (T, D) has a bivariate Student t of 6.5 degrees of freedom: honest weather
+///  3. What this leaves over is put down to the three nearest neighbours each way and to the pressures, as
+///  the
+///     station's own readings at that hour have shown (neighbour_habits.h).
+///  4. Per observing hour and two months, with readings after or without, the covariance is brought to the
+///     size that the station's own readings have round their expectations.
+///  5. Round the expectation, (T, D) has a bivariate Student t of 6.5 degrees of freedom: honest weather
 ///  jumps.
 /// An hour or month with too few readings has no middle of its own: then the neighbours' own mean serves,
 /// with a spread wide enough for the difference between day and night. An empty model works that way
@@ -76,6 +81,7 @@ private:
     struct Middle {
         double temperature = 0, dewPoint = 0;             ///< median, °C
         double temperatureSpread = 1, dewPointSpread = 1; ///< K
+        double pressure = 0, pressureSpread = 0;          ///< hPa; no spread where too few were read
     };
     struct MonthlyMiddle {
         std::array<std::optional<Middle>, 12> months; ///< round the middle of each month
@@ -84,22 +90,34 @@ private:
     struct Size {
         double temperature = 1, mixed = 0, dewPoint = 1;
     };
-    struct Departure {
-        double hours = 0; ///< from the reading in question
-        double temperature = 0, dewPoint = 0;
+    /// What the neighbours say before the habits and the station's own sizes: in spreads.
+    struct Ground {
+        Middle middle;
+        std::vector<NeighbourDeparture> neighbours;
+        ExpectedDeparture expected;
+        std::optional<double> pressure; ///< the reading's own departure
+        bool onlyEarlier = true;
     };
+    using SizeKey = std::tuple<int, unsigned, bool>; ///< hour of day, pair of months, only earlier neighbours
 
     [[nodiscard]] std::optional<Middle> middleOf(const record::DerivedReading& reading) const;
-    [[nodiscard]] std::optional<Departure> departureOf(const record::DerivedReading& neighbour,
-                                                       const record::DerivedReading& reading) const;
+    [[nodiscard]] std::optional<Ground> groundOf(const record::DerivedReading& reading,
+                                                 std::span<const record::DerivedReading> before,
+                                                 std::span<const record::DerivedReading> after) const;
+    [[nodiscard]] Habit habitIn(const record::DerivedReading& reading, const Ground& ground) const;
     [[nodiscard]] Expectation fromNeighboursAlone(const record::DerivedReading& reading,
                                                   std::span<const record::DerivedReading> before,
                                                   std::span<const record::DerivedReading> after) const;
     void learnMiddles(std::span<const record::DerivedReading* const> sound);
+    void learnHabits(std::span<const record::DerivedReading> newest);
     void learnSizes(std::span<const record::DerivedReading> newest);
+    /// Calls take(reading, ground) for sound readings, with what follows them and without.
+    template <typename Take>
+    void eachGround(std::span<const record::DerivedReading> newest, Take take) const;
 
-    std::map<int, MonthlyMiddle> hours_;             ///< by hour of day, local
-    std::map<std::pair<int, unsigned>, Size> sizes_; ///< by hour of day and pair of months
+    std::map<int, MonthlyMiddle> hours_; ///< by hour of day, local
+    NeighbourHabits habits_;
+    std::map<SizeKey, Size> sizes_;
     std::map<std::pair<unsigned, record::HourOfDay>, climate::StationAverage> averages_;
 };
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Measures the likely causes: plants one slip at a time in the sound stretches of a real register and prints,
 // per kind of slip, how often the reading is marked, how often the planted cause is then named first or among
-// three, and how often a sound reading is marked. plant_slips REGISTER.csv [sample]
+// three, and how often a sound reading is marked. plant_slips REGISTER.csv|sample [count] [held-out]
+// count: readings that slips are planted in, 1000 unless given. held-out: readings of odd years are judged by
+// a model learnt from even ones, and the reverse. sample: a hundred years of the invented station.
 #include "core/checks/check_series.h"
 #include "core/checks/likely_causes.h"
 #include "tests/bench/plant_slips/planted.h"
@@ -15,6 +17,7 @@
 #include <cmath>
 #include <map>
 #include <string>
+#include <vector>
 
 namespace {
 
@@ -70,11 +73,11 @@ bool isTrue(const checks::LikelyCause& cause, const bench::Planted& planted, con
 
 class Measurement {
 public:
-    Measurement(const bench::Register& source, bool lookingBack)
+    Measurement(const bench::Register& source, bool lookingBack, bool heldOut)
         : source_(source)
         , lookingBack_(lookingBack)
         , clean_(checks::checkSeries(source.readings, 0, source.readings.size(), source.station, limits_, {}))
-        , model_(source.readings) {}
+        , models_{modelsFor(source, heldOut)} {}
 
     Measured run(std::size_t sample) {
         std::mt19937 random{20240229};
@@ -102,6 +105,27 @@ public:
     }
 
 private:
+    /// One for all, or one for each last figure of the year that it is to judge.
+    static std::vector<checks::StationModel> modelsFor(const bench::Register& source, bool heldOut) {
+        if (!heldOut) {
+            return {checks::StationModel{source.readings}};
+        }
+        std::vector<checks::StationModel> models;
+        for (int figure = 0; figure < 10; ++figure) {
+            std::vector<DerivedReading> others;
+            for (const DerivedReading& reading : source.readings) {
+                if (yearOf(reading) % 10 != figure) {
+                    others.push_back(reading);
+                }
+            }
+            models.emplace_back(others);
+        }
+        return models;
+    }
+    static int yearOf(const DerivedReading& reading) {
+        return static_cast<int>(date::year_month_day{record::filedDate(reading.values())}.year());
+    }
+
     /// The reading and three each way trip no rule and lie within two and a half days.
     bool isSoundStretch(std::size_t i) const {
         constexpr std::size_t kEachWay = 3;
@@ -110,7 +134,8 @@ private:
             return false;
         }
         for (std::size_t j = i - kEachWay; j <= i + kEachWay; ++j) {
-            if (!clean_[j].findings.empty() || !source_.readings[j].derivation) {
+            if (!clean_[j].findings.empty() || !source_.readings[j].derivation ||
+                !source_.readings[j].values().hour) {
                 return false;
             }
         }
@@ -125,9 +150,12 @@ private:
             lookingBack_ ? 0 : std::min<std::size_t>(all.size() - i - 1, checks::kNeighboursAfter);
         const auto& values = reading.values();
         const auto month = static_cast<unsigned>(date::year_month_day{record::filedDate(values)}.month());
+        const auto& model =
+            models_.at(models_.size() == 1 ? 0 : static_cast<std::size_t>(yearOf(reading) % 10));
         return checks::checkReading({reading, source_.station, limits_, all.subspan(i - back, back),
                                      all.subspan(i + 1, on), std::nullopt, false,
-                                     model_.average(month, values.hour->hour), &model_});
+                                     values.hour ? model.average(month, values.hour->hour) : std::nullopt,
+                                     &model});
     }
 
     void count(const bench::Planted& planted, std::size_t i, Measured& measured) const {
@@ -161,7 +189,7 @@ private:
     bool lookingBack_;
     checks::Limits limits_;
     std::vector<checks::CheckedReading> clean_;
-    checks::StationModel model_;
+    std::vector<checks::StationModel> models_; ///< modelsFor()
 };
 
 double percent(int part, int whole) {
@@ -169,12 +197,13 @@ double percent(int part, int whole) {
 }
 
 void print(const Measured& measured) {
-    fmt::print("{:<20}{:>8}{:>9}{:>13}{:>9}{:>9}\n", "planted", "n", "marked", "by unlikely", "first",
-               "top 3");
+    fmt::print("{:<20}{:>8}{:>9}{:>13}  of the marked:{:>7}{:>9}  of all:{:>7}{:>9}\n", "planted", "n",
+               "marked", "by unlikely", "first", "top 3", "first", "top 3");
     for (const auto& [kind, tally] : measured.kinds) {
-        fmt::print("{:<20}{:>8}{:>8.1f}%{:>12.1f}%{:>8.1f}%{:>8.1f}%\n", kind, tally.planted,
-                   percent(tally.marked, tally.planted), percent(tally.bySlip, tally.planted),
-                   percent(tally.first, tally.marked), percent(tally.topThree, tally.marked));
+        fmt::print("{:<20}{:>8}{:>8.1f}%{:>12.1f}%{:>22.1f}%{:>8.1f}%{:>15.1f}%{:>8.1f}%\n", kind,
+                   tally.planted, percent(tally.marked, tally.planted), percent(tally.bySlip, tally.planted),
+                   percent(tally.first, tally.marked), percent(tally.topThree, tally.marked),
+                   percent(tally.first, tally.planted), percent(tally.topThree, tally.planted));
     }
     fmt::print("mistaken for\n");
     for (const auto& [kind, tally] : measured.kinds) {
@@ -239,19 +268,26 @@ void printOwnSlips(const bench::Register& source) {
 
 int main(int argc, char** argv) {
     if (argc < 2) {
-        fmt::print(stderr, "plant_slips REGISTER.csv [sample]: name the register to plant slips in.\n");
+        fmt::print(
+            stderr,
+            "plant_slips REGISTER.csv|sample [count] [held-out]: name the register to plant slips in.\n");
         return 2;
     }
-    const auto source = bench::readRegister(argv[1]);
+    const bool invented = std::string{argv[1]} == "sample";
+    const auto source = invented ? std::optional{bench::sampleRegister()} : bench::readRegister(argv[1]);
     if (!source) {
         fmt::print(stderr, "{} can't be read.\n", argv[1]);
         return 2;
     }
-    const std::size_t sample = argc > 2 ? std::stoul(argv[2]) : 1000;
+    const std::size_t count = argc > 2 ? std::stoul(argv[2]) : 1000;
+    const bool heldOut = argc > 3;
     for (const bool lookingBack : {false, true}) {
-        fmt::print("\n{}\n", lookingBack ? "Looking back only" : "Neighbours before and after");
-        print(Measurement{*source, lookingBack}.run(sample));
+        fmt::print("\n{}{}\n", lookingBack ? "Looking back only" : "Neighbours before and after",
+                   heldOut ? ", the model learnt from the other years" : "");
+        print(Measurement{*source, lookingBack, heldOut}.run(count));
     }
-    printOwnSlips(*source);
+    if (!invented) {
+        printOwnSlips(*source);
+    }
     return 0;
 }

@@ -67,20 +67,14 @@ inline Decimal plus(const Decimal& value, std::int64_t tenths) {
     return {value.mantissa + tenths, value.decimals};
 }
 
-/// One of the pairs of neighbouring digits that differ, exchanged.
-inline Decimal exchanged(const Decimal& value, std::mt19937& random) {
+/// Two neighbouring digits exchanged, counted from the tenths: 0 exchanges tenths and units, 1 units and
+/// tens. The value itself where there are no such two.
+inline Decimal exchanged(const Decimal& value, std::size_t place) {
     std::string digits = digitsOf(value);
-    std::vector<std::size_t> places;
-    for (std::size_t i = 0; i + 1 < digits.size(); ++i) {
-        if (digits[i] != digits[i + 1]) {
-            places.push_back(i);
-        }
-    }
-    if (places.empty()) {
+    if (place + 1 >= digits.size()) {
         return value;
     }
-    const std::size_t place = places[random() % places.size()];
-    std::swap(digits[place], digits[place + 1]);
+    std::swap(digits[digits.size() - 1 - place], digits[digits.size() - 2 - place]);
     return fromDigits(digits, value);
 }
 
@@ -130,8 +124,11 @@ inline std::vector<Planted> plantAll(const record::Observation& sound, const rec
     planter.wet("decimal-point", "decimal-point", Decimal{wet.mantissa, wet.decimals - 1});
     planter.dry("decimal-point", "decimal-point", Decimal{dry.mantissa, dry.decimals + 1});
     planter.wet("decimal-point", "decimal-point", Decimal{wet.mantissa, wet.decimals + 1});
-    planter.dry("digits-exchanged", "digits-exchanged", exchanged(dry, random));
-    planter.wet("digits-exchanged", "digits-exchanged", exchanged(wet, random));
+    // Tens with units make nine degrees or more; units with tenths 0.9 to 8.1, mostly within the weather.
+    for (const auto& [kind, place] : {std::pair{"exchanged, tens", 1}, std::pair{"exchanged, tenths", 0}}) {
+        planter.dry(kind, "digits-exchanged", exchanged(dry, static_cast<std::size_t>(place)));
+        planter.wet(kind, "digits-exchanged", exchanged(wet, static_cast<std::size_t>(place)));
+    }
     planter.dry("digit-dropped", "digit-dropped", dropped(dry, random), false);
     planter.wet("digit-dropped", "digit-dropped", dropped(wet, random), false);
     planter.dry("digit-doubled", "digit-doubled", doubled(dry, random));

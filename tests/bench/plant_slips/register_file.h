@@ -3,6 +3,7 @@
 
 #include "core/record/derived_reading.h"
 #include "core/record/station_record.h"
+#include "core/sample/sample_station.h"
 
 #include <algorithm>
 #include <fstream>
@@ -47,6 +48,20 @@ inline std::optional<units::ReadTemperature> temperature(const std::string& cell
 }
 
 } // namespace detail
+
+/// A hundred years of the invented station, without the slips made for pictures.
+inline Register sampleRegister() {
+    sample::SamplePlan plan;
+    plan.lastDay = record::StationDate{date::local_days{date::year{2024} / date::February / 29}};
+    plan.years = 100;
+    plan.slips = false;
+    const sample::SampleStation sample = sample::makeSample(plan);
+    Register result{record::StationRecord{sample.facts}, {}};
+    for (const record::StoredObservation& stored : sample::storedObservations(sample)) {
+        result.readings.push_back(record::deriveReading(stored, result.station));
+    }
+    return result;
+}
 
 /// None where the file can't be read.
 inline std::optional<Register> readRegister(const std::string& path) {
