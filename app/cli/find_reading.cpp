@@ -73,8 +73,19 @@ Outcome<record::StoredObservation> findReading(const OpenedBook& opened, const s
     if (found) {
         return *found;
     }
-    if (const auto hour = hourOf(*time, opened.station, moments)) {
+    // A withdrawn reading has its history too; what stands in the book comes first.
+    const auto hour = hourOf(*time, opened.station, moments);
+    if (hour) {
         const auto reading = opened.book.atHour(*hour);
+        if (!reading) {
+            return refuse(reading.error());
+        }
+        if (*reading) {
+            return **reading;
+        }
+    }
+    for (const record::Instant moment : moments) {
+        const auto reading = opened.book.withdrawnAt(moment, hour);
         if (!reading) {
             return refuse(reading.error());
         }

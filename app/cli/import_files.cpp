@@ -84,6 +84,10 @@ Outcome<void> planFile(const std::string& path, const ImportRequest& request, co
                                             return true;
                                         });
     if (!plan) {
+        using Kind = exchange::ImportErrorKind;
+        if (plan.error().kind == Kind::EmptyFile || plan.error().kind == Kind::NotReadable) {
+            plan.error().detail = "the file"; // its name stands in front already
+        }
         return refuse(fmt::format("{}: {}", input->name(), ui::importErrorWords(plan.error()).toStdString()));
     }
     tellColumns(input->name(), *plan);

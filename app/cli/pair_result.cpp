@@ -3,6 +3,7 @@
 
 #include "app/cli/finding_text.h"
 #include "core/checks/rule.h"
+#include "core/psychrometry/ranges.h"
 #include "core/psychrometry/standard_atmosphere.h"
 #include "core/record/observation.h"
 #include "core/units/number_text.h"
@@ -52,8 +53,12 @@ ResultCell frostPoint(const PairResult& result) {
     });
 }
 ResultCell depression(const PairResult& result) {
-    return derived(result,
-                   [](const Derivation& d) -> std::optional<double> { return d.depression.kelvins(); });
+    // Plain subtraction: it needs no humidity, only two bulbs that are numbers of this world.
+    if (!result.derivation || !psychrometry::isInRange(result.input.dry) ||
+        !psychrometry::isInRange(result.input.wet)) {
+        return std::monostate{};
+    }
+    return DerivedNumber{result.derivation->depression.kelvins()};
 }
 ResultCell vapourPressureDeficit(const PairResult& result) {
     return derived(result, [](const Derivation& d) -> std::optional<double> {

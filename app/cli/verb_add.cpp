@@ -50,8 +50,11 @@ Outcome<ExitCode> add(const AddOptions& options) {
 VerbAction declareAdd(OptionList command) {
     auto options = std::make_shared<AddOptions>();
     command.needed("--book", options->book, "The book");
-    command.text("--at", options->at,
-                 "When it was read: 2025-03-01T09:00 by the station's clock, or with Z or +01:00 (now)");
+    command.text(
+        "--at", options->at,
+        "When it was read: 2025-03-01T09:00 by the station's clock, or with Z or +01:00 (now). Within an "
+        "hour of now a value off the thermometer's scale is refused, for you can read again; an "
+        "older one is kept as written and marked");
     command.text("--dry", options->dry, "Dry bulb as read, in the thermometer's unit");
     command.text("--wet", options->wet, "Wet bulb as read");
     command.text("--wick", options->wick, "water or ice");

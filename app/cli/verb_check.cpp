@@ -161,8 +161,9 @@ Outcome<ExitCode> check(const CheckOptions& options) {
         marked += reading.findings.empty() ? 0U : 1U;
         leftOut += reading.leftOut ? 1U : 0U;
     }
-    say(fmt::format("{} readings checked: {} findings in {} of them, {} set aside from statistics.",
-                    checked->size(), findings, marked, leftOut));
+    say(fmt::format("{} {} checked: {} {} in {} of them, {} set aside from statistics.", checked->size(),
+                    checked->size() == 1 ? "reading" : "readings", findings,
+                    findings == 1 ? "finding" : "findings", marked, leftOut));
     return options.strict && findings > 0 ? ExitCode::Found : ExitCode::Done;
 }
 

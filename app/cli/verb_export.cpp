@@ -67,10 +67,11 @@ Outcome<ExitCode> exportObservations(const ExportOptions& options) {
     if (!path) {
         return tl::unexpected(path.error());
     }
+    const char* const readings = checked->size() == 1 ? "reading" : "readings";
     if (*path == "-") {
-        say(fmt::format("{} readings exported.", checked->size()));
+        say(fmt::format("{} {} exported.", checked->size(), readings));
     } else {
-        say(fmt::format("{} readings exported to {}, their metadata beside them.", checked->size(), *path));
+        say(fmt::format("{} {} exported to {}, the metadata beside.", checked->size(), readings, *path));
     }
     return ExitCode::Done;
 }

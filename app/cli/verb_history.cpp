@@ -31,7 +31,7 @@ std::string unitText(const record::Observation& values) {
         if (!bulb.value) {
             return {};
         }
-        return bulb.value->unit == units::TemperatureUnit::Celsius ? "C" : "F";
+        return bulb.value->unit == units::TemperatureUnit::Celsius ? "c" : "f";
     };
     const std::string dry = name(values.dry);
     const std::string wet = name(values.wet);

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/book_access.h"
+#include "app/cli/console.h"
+#include "app/cli/finding_text.h"
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
@@ -52,6 +54,9 @@ Outcome<psychrometry::HumidityTableRequest> instrumentFrom(const TableOptions& o
         return tl::unexpected(chosen.error());
     }
     request.coefficient.exposure = *chosen;
+    if (!options.pressure.empty() && !options.elevation.empty()) {
+        return refuse("Give --pressure or --elevation, not both: the pressure read is the better one.");
+    }
     if (!options.pressure.empty()) {
         const auto given = numberFrom("--pressure", options.pressure, 300, 1100, "hPa");
         if (!given) {
@@ -68,7 +73,10 @@ Outcome<psychrometry::HumidityTableRequest> instrumentFrom(const TableOptions& o
         }
     }
     if (!pressure) {
-        return refuse("Say for which pressure: --pressure, --elevation or --book.");
+        // As derive does, and as openly.
+        pressure = units::Pressure::fromHectopascals(psychrometry::kStandardSeaLevelHectopascals);
+        const auto words = wordsFor(pressureAssumed(*pressure));
+        say(words.message + ' ' + words.remedy);
     }
     request.pressure = *pressure;
     return request;

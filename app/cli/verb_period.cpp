@@ -5,6 +5,7 @@
 #include "app/cli/station_options.h"
 #include "app/cli/verb_table.h"
 #include "core/record/observing_hours.h"
+#include "core/units/number_text.h"
 
 #include <fmt/format.h>
 
@@ -33,6 +34,38 @@ record::Instant beginningOf(record::StationDate date, const record::PeriodChange
     const record::Instant guess =
         record::startOfDate(date, zoneAt(record::Instant{record::LocalTime{date}.time_since_epoch()}));
     return record::startOfDate(date, zoneAt(guess));
+}
+
+/// What differs, as it was understood, so that a slip is seen at once.
+std::string changesText(const record::PeriodChange& change) {
+    std::string text;
+    const auto name = [&](std::string_view what, const std::string& value) {
+        text += fmt::format("{}{} {}", text.empty() ? "" : "; ", what, value);
+    };
+    if (change.hours) {
+        std::string hours;
+        for (const record::HourOfDay hour : *change.hours) {
+            hours += (hours.empty() ? "" : ", ") + record::hourText(hour);
+        }
+        name("observing hours", hours);
+    }
+    if (change.hourRule) {
+        name("hours by", std::string{record::hourRuleName(*change.hourRule)});
+    }
+    if (change.elevation) {
+        name("elevation", units::exactText(change.elevation->metres()) + " m");
+    }
+    if (change.position) {
+        name("position", units::exactText(change.position->latitude) + ", " +
+                             units::exactText(change.position->longitude));
+    }
+    if (change.zone) {
+        name("zone", *change.zone);
+    }
+    if (change.exposure) {
+        name("exposure", std::string{psychrometry::entryOf(*change.exposure).name});
+    }
+    return text;
 }
 
 /// Readings that were filed under an hour, or as extra, by the plan that was in force, and that the new plan
@@ -83,8 +116,7 @@ Outcome<ExitCode> addPeriod(const PeriodOptions& options) {
     if (const auto stored = opened->book.reviseFacts(facts, {accountName(), {}}); !stored) {
         return refuse(stored.error());
     }
-    say(fmt::format("From {} on ({}) the station differs as named.", options.from,
-                    record::instantText(from)));
+    say(fmt::format("From {} on ({}): {}.", options.from, record::instantText(from), changesText(*change)));
 
     if (change->hours || change->hourRule || change->zone) {
         const record::StationRecord after(facts);

@@ -103,8 +103,9 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     if (monthly->readings.empty()) {
         say(fmt::format("There is no reading in {}; the report says so.", options.month));
     } else {
-        say(fmt::format("{}: {} readings, {} open queries.", options.month, monthly->readings.size(),
-                        monthly->openQueries));
+        say(fmt::format("{}: {} {}, {} open {}.", options.month, monthly->readings.size(),
+                        monthly->readings.size() == 1 ? "reading" : "readings", monthly->openQueries,
+                        monthly->openQueries == 1 ? "query" : "queries"));
     }
     return ExitCode::Done;
 }

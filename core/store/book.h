@@ -115,6 +115,10 @@ public:
     atHour(const record::ObservingHour& hour) const;
     /// Live observation read at exactly this moment, the one with an hour first.
     [[nodiscard]] Result<std::optional<record::StoredObservation>> atInstant(record::Instant instant) const;
+    /// The observation withdrawn last of those read at exactly this moment or, where one is given, kept under
+    /// this hour. For its history: a withdrawn reading takes no hour and counts nowhere.
+    [[nodiscard]] Result<std::optional<record::StoredObservation>>
+    withdrawnAt(record::Instant instant, const std::optional<record::ObservingHour>& hour) const;
     /// Every revision of one observation, oldest first.
     [[nodiscard]] Result<std::vector<record::ObservationRevision>> history(const record::Uuid& subject) const;
     /// Moments of the first and last live observation; none in an empty book.

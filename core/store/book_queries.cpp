@@ -43,6 +43,12 @@ std::string atInstant() {
     return observations("o.live = 1 AND o.instant = ?1 ORDER BY o.hour_day IS NULL, o.sequence LIMIT 1");
 }
 
+std::string withdrawnAt() {
+    // Through the withdrawn ones only: they are few.
+    return observations("o.live = 0 AND (o.instant = ?1 OR (o.hour_day = ?2 AND o.hour_minute = ?3)) "
+                        "ORDER BY o.sequence DESC LIMIT 1");
+}
+
 std::string history() {
     return fmt::format("SELECT {} FROM revision r WHERE r.subject = ?1 AND r.kind = 'observation' "
                        "ORDER BY r.sequence",

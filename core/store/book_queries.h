@@ -9,14 +9,15 @@
 
 namespace wickbook::store::queries {
 
-std::string between();   ///< ?1 ≤ instant < ?2
-std::string filedOn();   ///< ?1 ≤ filed day ≤ ?2
-std::string earlier();   ///< instant < ?1, newest first, at most ?2
-std::string later();     ///< instant ≥ ?1, oldest first, at most ?2
-std::string bySubject(); ///< ?1
-std::string atHour();    ///< day ?1, minute ?2
-std::string atInstant(); ///< ?1
-std::string history();   ///< every revision of ?1
-std::string facts();     ///< every revision that isn't an observation's
+std::string between();     ///< ?1 ≤ instant < ?2
+std::string filedOn();     ///< ?1 ≤ filed day ≤ ?2
+std::string earlier();     ///< instant < ?1, newest first, at most ?2
+std::string later();       ///< instant ≥ ?1, oldest first, at most ?2
+std::string bySubject();   ///< ?1
+std::string atHour();      ///< day ?1, minute ?2
+std::string atInstant();   ///< ?1
+std::string withdrawnAt(); ///< instant ?1, or day ?2 and minute ?3; newest first
+std::string history();     ///< every revision of ?1
+std::string facts();       ///< every revision that isn't an observation's
 
 } // namespace wickbook::store::queries

@@ -114,6 +114,19 @@ Result<std::optional<record::StoredObservation>> Book::atInstant(record::Instant
     });
 }
 
+Result<std::optional<record::StoredObservation>>
+Book::withdrawnAt(record::Instant instant, const std::optional<record::ObservingHour>& hour) const {
+    return guarded(*state_, [&]() -> Result<std::optional<record::StoredObservation>> {
+        SQLite::Statement query(state_->db(), queries::withdrawnAt());
+        query.bind(1, secondsOf(instant));
+        if (hour) { // unbound is NULL, which equals nothing
+            query.bind(2, static_cast<std::int64_t>(hour->date.time_since_epoch().count()));
+            query.bind(3, static_cast<std::int64_t>(hour->hour.count()));
+        }
+        return first(query);
+    });
+}
+
 Result<std::vector<record::ObservationRevision>> Book::history(const record::Uuid& subject) const {
     return guarded(*state_, [&]() -> Result<std::vector<record::ObservationRevision>> {
         SQLite::Statement query(state_->db(), queries::history());

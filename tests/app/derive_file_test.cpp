@@ -113,6 +113,7 @@ TEST(DeriveFile, OwnColumnsStayAndTheFourAppearOnce) {
     EXPECT_EQ(answer.rows[1].at("wet_c"), "−1.5");
     EXPECT_EQ(answer.rows[1].at("remark"), "she said \"frost\"");
     EXPECT_EQ(answer.rows[1].at("relative_humidity_pct"), "");
+    EXPECT_EQ(answer.rows[1].at("depression_c"), "1.800000");
     EXPECT_EQ(answer.rows[1].at("findings"), "wick-state-unknown");
     // ICAO Doc 7488: 977.73 hPa at 300 m.
     EXPECT_NEAR(std::stod(answer.rows[1].at("pressure_hpa")), 977.73, 0.05);

@@ -52,8 +52,8 @@ const std::vector<std::string> kColumns{"vapour_pressure_hpa",
 /// What must be missing where nothing could be derived.
 void expectNothingDerived(const ordered_json& result) {
     for (const char* key : {"vapour_pressure_hpa", "relative_humidity_pct", "dew_point_c", "frost_point_c",
-                            "depression_c", "vapour_pressure_deficit_hpa", "absolute_humidity_g_m3",
-                            "mixing_ratio_g_kg", "relative_humidity_u95_pct", "dew_point_u95_c"}) {
+                            "vapour_pressure_deficit_hpa", "absolute_humidity_g_m3", "mixing_ratio_g_kg",
+                            "relative_humidity_u95_pct", "dew_point_u95_c"}) {
         EXPECT_TRUE(result.at(key).is_null()) << key << result.dump();
     }
 }
@@ -112,6 +112,8 @@ TEST(Derive, WetAboveDryMakesNoNumberUp) {
     const auto result = derived(pair);
     EXPECT_THAT(codes(result), ElementsAre("wet-above-dry"));
     expectNothingDerived(result);
+    EXPECT_EQ(result.at("depression_c"), -1.0); // subtraction, not derived
+    EXPECT_EQ(result.at("pressure_hpa"), 1000.0);
     derived(with(pair, {"--strict"}), 1);
 }
 
@@ -120,6 +122,7 @@ TEST(Derive, FrostWithoutTheWicksStateMakesNoNumberUp) {
     const auto result = derived(pair);
     EXPECT_THAT(codes(result), ElementsAre("wick-state-unknown"));
     expectNothingDerived(result);
+    EXPECT_EQ(result.at("depression_c"), 1.5);
     EXPECT_TRUE(result.at("wick").is_null());
     // With the state given the two answers differ, and each is one.
     const auto ice = derived(with(pair, {"--wick", "ice"}));

@@ -276,6 +276,16 @@ TEST(Verify, FindsAFlippedByteAndForeignFiles) {
     EXPECT_EQ(contents(station.file("empty")), "");
 }
 
+TEST(Import, SaysOfAFileThatIsNoTextWhatIsTheMatter) {
+    const Station station;
+    const auto empty = station.verb("import", {"--in", "-"}, "");
+    EXPECT_EQ(empty.code, 2);
+    EXPECT_THAT(empty.err, HasSubstr("standard input: the file is empty"));
+    const auto binary = station.verb("import", {"--in", "-"}, std::string("time,dry\0,wet\n", 14));
+    EXPECT_EQ(binary.code, 2);
+    EXPECT_THAT(binary.err, HasSubstr("standard input: the file can't be read as text"));
+}
+
 TEST(Table, GivesHumidityForAnInstrument) {
     const auto ran =
         run({"table", "--exposure", "whirled", "--pressure", "1013.25", "--step", "1", "--out", "-"});
@@ -296,7 +306,13 @@ TEST(Table, GivesHumidityForAnInstrument) {
     const Station station;
     EXPECT_EQ(station.verb("table", {"--out", station.file("t.csv")}).code, 0);
     EXPECT_EQ(table(contents(station.file("t.csv"))).rows.at(0).at("exposure"), "screen");
-    EXPECT_EQ(run({"table", "--exposure", "whirled", "--out", "-"}).code, 2);
+    const auto assumed = run({"table", "--exposure", "whirled", "--out", "-"});
+    EXPECT_EQ(assumed.code, 0);
+    EXPECT_EQ(table(assumed.out).rows.at(0).at("pressure_hpa"), "1013.250000");
+    EXPECT_THAT(assumed.err, HasSubstr("1013.25 hPa, was taken"));
+    EXPECT_EQ(
+        run({"table", "--exposure", "whirled", "--pressure", "1000", "--elevation", "9", "--out", "-"}).code,
+        2);
     EXPECT_EQ(run({"table", "--pressure", "1000", "--out", "-"}).code, 2);
     EXPECT_EQ(
         run({"table", "--exposure", "whirled", "--pressure", "1000", "--out", station.file("t.pdf")}).code,

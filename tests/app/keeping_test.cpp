@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Beginning a book, changing its station, entering readings.
+#include "core/store/book.h"
 #include "tests/app/station.h"
 
 #include <gmock/gmock.h>
@@ -190,6 +191,7 @@ TEST(Period, HoursDifferFromADateOn) {
         station.verb("period", {"--from", "2024-05-02", "--hours", "07:00,14:00", "--exposure", "whirled"});
     EXPECT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.err, HasSubstr("2024-05-01T23:00:00Z")); // midnight in Dublin's summer
+    EXPECT_THAT(ran.err, HasSubstr("observing hours 07:00, 14:00; exposure whirled."));
     EXPECT_THAT(ran.err, HasSubstr("1 reading from then on"));
     EXPECT_EQ(station.verb("add", {"--at", "2024-05-02T14:05", "--dry", "16.4", "--wet", "12.9"}).code, 0);
     const auto kept = station.exported();
@@ -219,6 +221,7 @@ TEST(History, ShowsWhoWroteWhat) {
         ASSERT_EQ(list.size(), 2U);
         EXPECT_EQ(list[0].at("dry_read"), "11.0");
         EXPECT_EQ(list[0].at("who"), "CD");
+        EXPECT_EQ(list[0].at("unit"), "c"); // as the export has it
         EXPECT_EQ(list[1].at("dry_read"), "12.0");
         EXPECT_LT(list[0].at("revision").get<int>(), list[1].at("revision").get<int>());
     }
@@ -227,4 +230,38 @@ TEST(History, ShowsWhoWroteWhat) {
               2U);
     EXPECT_EQ(station.verb("history", {"--at", "2024-05-02T08:00"}).code, 2);
     EXPECT_EQ(station.verb("history", {"--at", "noon"}).code, 2);
+}
+
+TEST(History, IsThereForAWithdrawnReadingToo) {
+    const Station station;
+    EXPECT_EQ(station.verb("add", {"--at", "2024-05-01T08:04", "--dry", "11.0", "--wet", "9.5"}).code, 0);
+    {
+        namespace store = wickbook::store;
+        auto book = store::Book::open(station.book());
+        ASSERT_TRUE(book);
+        const auto all =
+            book->observationsOn(wickbook::record::StationDate{}, *wickbook::record::parseDate("2100-01-01"));
+        ASSERT_EQ(all->size(), 1U);
+        store::ObservationChange change;
+        change.subject = all->front().id();
+        change.values = all->front().values;
+        change.values.withdrawn = true;
+        change.author = {"CD", "taken back"};
+        ASSERT_TRUE(book->append(change));
+    }
+    EXPECT_EQ(station.exported().rows.size(), 0U);
+    for (const char* at : {"2024-05-01T08:04", "2024-05-01T08:00", "2024-05-01T07:00Z"}) {
+        const auto ran = station.verb("history", {"--at", at, "--format", "json"});
+        ASSERT_EQ(ran.code, 0) << at << ran.err;
+        const auto list = nlohmann::json::parse(ran.out);
+        ASSERT_EQ(list.size(), 2U);
+        EXPECT_EQ(list[0].at("withdrawn"), false);
+        EXPECT_EQ(list[1].at("withdrawn"), true);
+        EXPECT_EQ(list[1].at("why"), "taken back");
+    }
+    // What stands at the hour comes before what was taken back.
+    EXPECT_EQ(station.verb("add", {"--at", "2024-05-01T08:00", "--dry", "12.0", "--wet", "9.5"}).code, 0);
+    const auto ran = station.verb("history", {"--at", "2024-05-01T08:00", "--format", "csv"});
+    ASSERT_EQ(table(ran.out).rows.size(), 1U);
+    EXPECT_EQ(table(ran.out).rows[0].at("dry_read"), "12.0");
 }

@@ -82,8 +82,12 @@ TEST_F(ABookOfReadings, KeepsWhatWasFirstWrittenThroughEveryRevision) {
     EXPECT_FALSE(book.atHour(*reading(0).hour)->has_value());
     EXPECT_FALSE(book.atInstant(reading(0).instant)->has_value());
     EXPECT_EQ(book.observation(subject)->value().revisionCount, 3) << "by identity it is still found";
+    EXPECT_EQ(book.withdrawnAt(corrected.instant, std::nullopt)->value().id(), subject);
+    EXPECT_EQ(book.withdrawnAt(record::Instant{}, corrected.hour)->value().id(), subject);
+    EXPECT_FALSE(book.withdrawnAt(record::Instant{}, std::nullopt)->has_value());
     ASSERT_TRUE(book.append(revised(corrected, 0, 3))) << "and can be brought back";
     EXPECT_EQ(book.atHour(*reading(0).hour)->value().values, corrected);
+    EXPECT_FALSE(book.withdrawnAt(corrected.instant, corrected.hour)->has_value());
     EXPECT_TRUE(book.history(record::Uuid::fromSeed(99, 1))->empty());
 }
 

@@ -135,7 +135,7 @@ TEST(EveryQuestionToABook, IsAnsweredThroughAnIndexWithoutSortingTheRegister) {
         EXPECT_THAT(plan, ::testing::Not(::testing::HasSubstr("TEMP B-TREE"))) << query << "\n" << plan;
     }
     // These sort, but only the rows of the days or the moment asked for.
-    for (const std::string& query : {queries::filedOn(), queries::atInstant()})
+    for (const std::string& query : {queries::filedOn(), queries::atInstant(), queries::withdrawnAt()})
         EXPECT_THAT(planOf(folder / "book", query), ::testing::Not(::testing::HasSubstr("SCAN"))) << query;
     EXPECT_THAT(planOf(folder / "book", queries::facts()), ::testing::HasSubstr("revision_of_facts"));
 }
