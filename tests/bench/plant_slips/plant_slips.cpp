@@ -66,9 +66,13 @@ bool isTrue(const checks::LikelyCause& cause, const bench::Planted& planted, con
         return cause.code == planted.cause;
     }
     constexpr double kSame = 0.051; // a value once turned into °F comes back to the tenth
-    return cause.dryCelsius && cause.wetCelsius &&
-           std::abs(*cause.dryCelsius - sound.dry.temperature->celsius()) < kSame &&
-           std::abs(*cause.wetCelsius - sound.wet.temperature->celsius()) < kSame;
+    // As read: corrections differ a little from one mark of the scale to another.
+    const auto same = [](const std::optional<units::ReadTemperature>& named,
+                         const record::BulbReading& bulb) {
+        return named &&
+               std::abs(named->temperature().celsius() - bulb.value->temperature().celsius()) < kSame;
+    };
+    return same(cause.dryRead, sound.values().dry) && same(cause.wetRead, sound.values().wet);
 }
 
 class Measurement {
