@@ -2,8 +2,9 @@
 // Measures the likely causes: plants one slip at a time in the sound stretches of a real register and prints,
 // per kind of slip, how often the reading is marked, how often the planted cause is then named first or among
 // three, and how often a sound reading is marked. plant_slips REGISTER.csv|sample [count] [held-out]
-// count: readings that slips are planted in, 1000 unless given. held-out: readings of odd years are judged by
-// a model learnt from even ones, and the reverse. sample: a hundred years of the invented station.
+// count: readings that slips are planted in, 1000 unless given. held-out: each year is judged by a model
+// learnt without it (years with the same last figure are left out together). sample: a hundred years of the
+// invented station.
 #include "core/checks/check_series.h"
 #include "core/checks/likely_causes.h"
 #include "tests/bench/plant_slips/planted.h"
