@@ -7,7 +7,7 @@ set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
 bash "$top/packaging/install-missing.sh" build run
-bash "$top/packaging/build.sh" -DWICKBOOK_BUILD_TESTS=OFF
+bash "$top/packaging/build.sh" release -DWICKBOOK_BUILD_TESTS=OFF
 wickbook="$top/build/release/app/wickbook"
 
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
