@@ -56,6 +56,7 @@ InstrumentsPage::InstrumentsPage(Session& session, QWidget* parent) : QWidget(pa
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("the thermometers and the wick"));
     scroll->setWidgetResizable(true);
+    setFocusProxy(scroll); // the arrow keys turn the page as soon as it is open
     scroll->setWidget(inside);
     inside->setAutoFillBackground(false);
     scroll->viewport()->setAutoFillBackground(false);

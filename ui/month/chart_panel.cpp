@@ -63,7 +63,7 @@ ChartPanel::ChartPanel(Session& session, QLocale locale, QWidget* parent)
         auto* chart = new HumidityChart(quantity, session_.station(), look, locale_, session_.unit());
         (quantity == Quantity::Humidity ? humidity_ : dewPoint_) = chart;
         auto* view = new HumidityChartView(chart, this);
-        view->setMinimumHeight(typePixels(130));
+        view->setMinimumHeight(typePixels(116));
         connectView(*view);
         inside->addWidget(view, 1);
     }

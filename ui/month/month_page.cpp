@@ -8,6 +8,7 @@
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
+#include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
 #include <QComboBox>
@@ -34,6 +35,10 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     empty_->setWordWrap(true);
     column->addWidget(empty_);
 
+    completeness_ = makeLabel({}, TypeSize::Label, false);
+    completeness_->setObjectName(QStringLiteral("completeness"));
+    completeness_->setWordWrap(true);
+    column->addWidget(completeness_);
     auto* halves = new QSplitter(Qt::Vertical);
     halves->setChildrenCollapsible(false);
     chart_ = new ChartPanel(session_, locale());
@@ -47,17 +52,20 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     below->setStretchFactor(0, 3);
     below->setStretchFactor(1, 2);
     halves->addWidget(below);
-    halves->setStretchFactor(0, 3);
-    halves->setStretchFactor(1, 2);
+    halves->setStretchFactor(0, 1);
+    halves->setStretchFactor(1, 1);
+    halves->setSizes({500, 500});
+    setFocusProxy(chart_);
     column->addWidget(halves, 1);
     message_ = makeLabel({}, TypeSize::Label, false);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
+    message_->hide();
     column->addWidget(message_);
 
     connect(chart_, &ChartPanel::openAsked, this, &MonthPage::openInRegister);
     connect(queries_, &QueriesPanel::openAsked, this, &MonthPage::openInRegister);
-    connect(queries_, &QueriesPanel::said, message_, &QLabel::setText);
+    connect(queries_, &QueriesPanel::said, this, &MonthPage::say);
     connect(&session_, &Session::observationsChanged, this, &MonthPage::bookChanged);
     connect(&session_, &Session::factsChanged, this, &MonthPage::bookChanged);
     const date::year_month_day today{session_.today()};
@@ -123,10 +131,6 @@ QWidget* MonthPage::buildNumbers() {
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, space::kGroup, 0);
     column->setSpacing(space::kStep);
-    completeness_ = makeLabel({}, TypeSize::Body, false);
-    completeness_->setObjectName(QStringLiteral("completeness"));
-    completeness_->setWordWrap(true);
-    column->addWidget(completeness_);
     numbers_ = new MonthNumbersModel(locale(), this);
     numbersView_ = new QTableView;
     numbersView_->setObjectName(QStringLiteral("numbers"));
@@ -138,7 +142,7 @@ QWidget* MonthPage::buildNumbers() {
     numbersView_->setShowGrid(false);
     numbersView_->setWordWrap(false);
     numbersView_->verticalHeader()->hide();
-    numbersView_->verticalHeader()->setDefaultSectionSize(typePixels(22));
+    numbersView_->verticalHeader()->setDefaultSectionSize(typePixels(20));
     numbersView_->horizontalHeader()->setHighlightSections(false);
     column->addWidget(numbersView_, 1);
     return box;
@@ -146,13 +150,18 @@ QWidget* MonthPage::buildNumbers() {
 
 void MonthPage::showMonth(date::year_month month) {
     month_ = month;
-    message_->clear();
+    say({});
     const bool stale = stale_;
     reload();
     chart_->showMonth(month);
     if (stale) {
         chart_->reload();
     }
+}
+
+void MonthPage::say(const QString& sentence) {
+    message_->setText(sentence);
+    message_->setVisible(!sentence.isEmpty()); // an empty line is room for the numbers
 }
 
 void MonthPage::bookChanged() {
@@ -178,7 +187,7 @@ void MonthPage::reload() {
     auto report = session_.monthReport(month_);
     if (!report) {
         report_.reset();
-        message_->setText(storeErrorWords(report.error()));
+        say(storeErrorWords(report.error()));
         return;
     }
     report_ = std::move(*report);
@@ -187,7 +196,9 @@ void MonthPage::reload() {
     empty_->setVisible(nothing);
     numbersView_->setVisible(!nothing);
     numbers_->show(*report_);
-    numbersView_->resizeColumnsToContents();
+    QHeaderView& heads = *numbersView_->horizontalHeader();
+    heads.setSectionResizeMode(QHeaderView::ResizeToContents);
+    heads.setSectionResizeMode(0, QHeaderView::Stretch);
     completeness_->setText(completenessWords());
     completeness_->setVisible(!nothing);
     queries_->show(*report_);
@@ -204,7 +215,7 @@ QString MonthPage::completenessWords() const {
     }
     sentences << withheldSentences(*report_);
     if (report_->station.facts().invented) {
-        sentences << tr("An invented station.");
+        sentences << inventedWords();
     }
     return sentences.join(QLatin1Char(' '));
 }
@@ -221,7 +232,7 @@ QString MonthPage::writeReturn(const QString& folder, Paper paper) {
         written ? tr("%1 files were written into %2.")
                       .arg(QString::number(written->size()), QDir::toNativeSeparators(folder))
                 : written.error().sentence;
-    message_->setText(sentence);
+    say(sentence);
     return sentence;
 }
 
@@ -230,7 +241,7 @@ QString MonthPage::exportAll(const QString& path) {
     const QString sentence = written ? tr("%1 observations were written to %2.")
                                            .arg(QString::number(*written), QDir::toNativeSeparators(path))
                                      : written.error();
-    message_->setText(sentence);
+    say(sentence);
     return sentence;
 }
 

@@ -51,6 +51,7 @@ private:
     /// Something in the book has changed: read again now, or once the page is looked at.
     void bookChanged();
     void reload();
+    void say(const QString& sentence);
     [[nodiscard]] QString completenessWords() const;
     void askForReturn();
     void askForExport();

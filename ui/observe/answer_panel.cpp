@@ -62,11 +62,12 @@ QString smallerQuantities(const record::DerivedReading& reading, units::Temperat
         parts << AnswerPanel::tr("deficit %1 hPa")
                      .arg(numberWords(locale, derived.vapourPressureDeficit->hectopascals(), 1));
     }
+    // U+2060 keeps a unit on one line.
     if (derived.absoluteHumidity) {
-        parts << AnswerPanel::tr("%1 g/m³").arg(numberWords(locale, derived.absoluteHumidity, 1));
+        parts << AnswerPanel::tr("%1 g/\u2060m³").arg(numberWords(locale, derived.absoluteHumidity, 1));
     }
     if (derived.mixingRatio) {
-        parts << AnswerPanel::tr("%1 g/kg").arg(numberWords(locale, derived.mixingRatio, 1));
+        parts << AnswerPanel::tr("%1 g/\u2060kg").arg(numberWords(locale, derived.mixingRatio, 1));
     }
     return parts.join(QStringLiteral(" · "));
 }

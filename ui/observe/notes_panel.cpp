@@ -99,6 +99,17 @@ void NotesPanel::focusFirst() {
     }
 }
 
+bool NotesPanel::takeCause(int index) {
+    const auto withCauses = std::find_if(notes_.begin(), notes_.end(), [index](const MarginalNote* note) {
+        return index < std::ssize(note->text().causes);
+    });
+    if (withCauses == notes_.end()) {
+        return false;
+    }
+    emit(*withCauses)->causeTaken(index);
+    return true;
+}
+
 void NotesPanel::ask(const checks::LikelyCause& cause, const QString& reason) {
     const auto before = shown_;
     shown_.clear();

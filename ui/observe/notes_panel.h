@@ -28,6 +28,9 @@ public:
     [[nodiscard]] bool isClear() const { return shown_.empty(); }
     /// Puts the keyboard on the first note that can be answered.
     void focusFirst();
+    /// As if the cause at this place (from 0) of the first note that has causes were chosen; false: there is
+    /// none.
+    bool takeCause(int index);
     [[nodiscard]] std::vector<MarginalNote*> notes() const { return notes_; }
 
 signals:

@@ -59,6 +59,11 @@ void ObservePage::connectParts() {
     connect(form_, &EntryForm::fieldLeft, this, [this] { speak(false); });
     connect(form_, &EntryForm::saveRequested, this, &ObservePage::save);
     connect(notes_, &NotesPanel::causeTaken, this, &ObservePage::takeCause);
+    connect(&session_.undoStack(), &QUndoStack::indexChanged, this, [this](int index) {
+        if (savedIndex_ && index < *savedIndex_ && !undo_->isHidden()) {
+            say(tr("Taken back. Ctrl+Shift+Z keeps it again."));
+        }
+    });
     connect(notes_, &NotesPanel::readRightChosen, this, &ObservePage::save);
     connect(answer_, &AnswerPanel::workingWanted, this, &ObservePage::showWorking);
     connect(dryDrawing_, &ThermometerDrawing::moved, this, [this](double value) { moveBulb(true, value); });
@@ -97,6 +102,12 @@ void ObservePage::focusEntry() {
 void ObservePage::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
         form_->focusField(EntryField::Wet);
+        return;
+    }
+    // Where no field takes the digit as a number, it takes a likely cause.
+    const int cause = event->key() - Qt::Key_1;
+    if ((event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier && cause >= 0 && cause < 9 &&
+        notes_->takeCause(cause)) {
         return;
     }
     QWidget::keyPressEvent(event);

@@ -9,6 +9,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -103,6 +104,7 @@ private:
     DepressionBracket* bracket_ = nullptr;
     EntryForm* form_ = nullptr;
     QPushButton* save_ = nullptr;
+    std::optional<int> savedIndex_; ///< where the undo stack stood after the last saving
     QPushButton* undo_ = nullptr;
     QPushButton* openKept_ = nullptr;
     QLabel* message_ = nullptr;

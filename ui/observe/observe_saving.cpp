@@ -35,7 +35,9 @@ QString savedWords(const record::Observation& values, const record::DerivedReadi
 
 bool speaksUp(const checks::CheckedReading& judged) {
     return std::any_of(judged.findings.begin(), judged.findings.end(), [](const checks::Finding& finding) {
-        return finding.severity >= checks::Severity::Soft;
+        // A column gone into the bulb has been typed as such: there is nothing to do about it.
+        const bool belowScale = finding.code == "off-scale" && finding.severity == checks::Severity::Soft;
+        return finding.severity >= checks::Severity::Soft && !belowScale;
     });
 }
 
@@ -147,6 +149,7 @@ void ObservePage::store(const record::Observation& observation, const checks::Ch
     offerHour();
     say(saved + QLatin1Char(' ') + tr("Ctrl+Z takes it back."));
     undo_->show();
+    savedIndex_ = session_.undoStack().index();
     focusEntry();
 }
 

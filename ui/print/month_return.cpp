@@ -154,7 +154,15 @@ PageTable extrasTable(const report::MonthReport& report, const QLocale& locale) 
 
 QStringList withheldSentences(const report::MonthReport& report) {
     QStringList sentences;
-    for (const climate::HourSummary& hour : report.summary.hours) {
+    const auto& hours = report.summary.hours;
+    if (report.summary.hoursToCome > 0 &&
+        std::any_of(hours.begin(), hours.end(), [](const climate::HourSummary& hour) {
+            return hour.withheld != climate::Withheld::No;
+        })) {
+        return {words("No mean yet: the month is not over, and days without a reading, also those to come, "
+                      "count as missing (WMO-No. 1203).")};
+    }
+    for (const climate::HourSummary& hour : hours) {
         if (hour.withheld != climate::Withheld::No) {
             //: %1 an observing hour, %2 a sentence why there is no mean
             sentences << words("%1: %2").arg(hourWords(*hour.hour), withheldWords(hour.withheld));

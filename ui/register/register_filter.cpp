@@ -33,13 +33,10 @@ QString RegisterFilter::asTable() const {
         QStringList cells;
         for (int column = 0; column < columnCount(); ++column) {
             const QModelIndex cell = index(row, column);
-            QString text = cell.data().toString();
-            if (column == RegisterModel::Date && text.isEmpty()) {
-                // The page names a day once; a table names it on every line.
-                for (int above = mapToSource(cell).row(); above >= 0 && text.isEmpty(); --above) {
-                    text = sourceModel()->index(above, column).data().toString();
-                }
-            }
+            // The page names a day once and its month in the heading; a table names both on every line.
+            const int role =
+                column == RegisterModel::Date ? int{RegisterModel::LongDateRole} : int{Qt::DisplayRole};
+            const QString text = cell.data(role).toString();
             cells << text.simplified();
         }
         lines << cells.join(QLatin1Char('\t'));

@@ -155,7 +155,7 @@ QString RegisterModel::text(const report::MonthLine& line, int row, int column) 
         return data(index(row, Date), NewDayRole).toBool()
                    ? QStringLiteral("%1 %2").arg(
                          locale_.dayName(toQDate(line.hour.date).dayOfWeek(), QLocale::ShortFormat),
-                         shortDateWords(locale_, line.hour.date))
+                         QString::number(toQDate(line.hour.date).day())) // the heading names the month
                    : QString{};
     case Hour:
         return line.extra ? tr("%1, extra").arg(hourWords(line.hour.hour)) : hourWords(line.hour.hour);
@@ -251,6 +251,8 @@ QVariant RegisterModel::data(const QModelIndex& index, int role) const {
                             index.column() == Wind;
         return QVariant{(number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter};
     }
+    case LongDateRole:
+        return shortDateWords(locale_, shown->hour.date);
     case SortRole:
         return sortKey(*shown, index.row(), index.column());
     case StateRole:

@@ -45,6 +45,7 @@ public:
         SortRole = Qt::UserRole + 1, ///< number or text to order by
         StateRole,                   ///< LineState as int
         QueryRole,                   ///< bool: a query is open on this line
+        LongDateRole,                ///< text: day and month, for where no heading names the month
         NewDayRole                   ///< bool: the first line of its date
     };
 

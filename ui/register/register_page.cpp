@@ -32,7 +32,7 @@ namespace wickbook::ui {
 
 namespace {
 
-constexpr int kSideWidth = 320;
+constexpr int kSideWidth = 256;
 
 QPushButton* smallButton(const QString& text, const QString& name, const QString& accessible) {
     auto* button = new QPushButton(text);
@@ -75,8 +75,9 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     splitter->addWidget(buildSide());
     splitter->setStretchFactor(0, 1);
     splitter->setStretchFactor(1, 0);
-    splitter->setSizes({900, kSideWidth});
+    splitter->setSizes({900, typePixels(kSideWidth)});
     column->addWidget(splitter, 1);
+    setFocusProxy(view_); // who turns to the page stands in its lines at once
 
     auto* foot = new QHBoxLayout;
     summary_ = makeLabel({});
@@ -159,7 +160,7 @@ QWidget* RegisterPage::buildSide() {
     side_->addWidget(history_);
     side_->addWidget(entry_);
     side_->addWidget(missing_);
-    side_->setMinimumWidth(typePixels(280));
+    side_->setMinimumWidth(typePixels(240));
     connect(entry_, &EntryPanel::saveAsked, this, &RegisterPage::saveEntry);
     connect(entry_, &EntryPanel::closeAsked, this, &RegisterPage::closeSide);
     connect(missing_, &MissingPanel::saveAsked, this, &RegisterPage::saveMissing);
@@ -168,6 +169,7 @@ QWidget* RegisterPage::buildSide() {
 }
 
 void RegisterPage::connectView() {
+    view_->viewport()->installEventFilter(this);
     connect(view_, &RegisterView::reviseAsked, this, &RegisterPage::openEntry);
     connect(view_, &RegisterView::missingAsked, this, &RegisterPage::openMissing);
     connect(view_, &RegisterView::judgeAsked, this, &RegisterPage::judge);
@@ -276,6 +278,13 @@ void RegisterPage::bookChanged() {
     }
 }
 
+bool RegisterPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == view_->viewport() && event->type() == QEvent::Resize) {
+        fitNote();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 void RegisterPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (stale_) {
@@ -325,7 +334,7 @@ void RegisterPage::reload() {
 /// As wide as what stands in it, no wider: sixteen columns share the page.
 void RegisterPage::fitColumns() {
     const QFontMetrics letters(view_->font());
-    const int room = typePixels(14);
+    const int room = typePixels(13);
     for (int column = 0; column < RegisterModel::ColumnCount; ++column) {
         int width =
             letters.horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
@@ -334,9 +343,26 @@ void RegisterPage::fitColumns() {
         }
         view_->setColumnWidth(column, width + room);
     }
-    view_->setColumnWidth(RegisterModel::Note, std::clamp(view_->columnWidth(RegisterModel::Note),
-                                                          typePixels(80), typePixels(200)));
     view_->setColumnWidth(RegisterModel::State, typePixels(28)); // the mark alone; its word is in the tip
+    fitNote();
+}
+
+/// The note takes what the columns up to the initials leave free, so that a line is seen from its date to
+/// its initials; origin and judgement follow to the right.
+void RegisterPage::fitNote() {
+    int others = 0;
+    for (int column = 0; column < RegisterModel::ColumnCount; ++column) {
+        if (column != RegisterModel::Note && column != RegisterModel::Origin &&
+            column != RegisterModel::Quality) {
+            others += view_->columnWidth(column);
+        }
+    }
+    const int origin = view_->columnWidth(RegisterModel::Origin) + view_->columnWidth(RegisterModel::Quality);
+    const int left = view_->viewport()->width() - others;
+    const int least = typePixels(96);
+    const int comfortable = typePixels(180);
+    view_->setColumnWidth(RegisterModel::Note,
+                          left - origin >= comfortable ? left - origin : std::max(left, least));
 }
 
 void RegisterPage::currentLineChanged() {

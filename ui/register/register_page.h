@@ -49,12 +49,14 @@ signals:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     QWidget* buildTop();
     QWidget* buildSide();
     void connectView();
     void fitColumns();
+    void fitNote();
     void reload();
     /// Something in the book has changed: read again now, or once the page is looked at.
     void bookChanged();

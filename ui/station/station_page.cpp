@@ -60,6 +60,7 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("what is known of the station"));
     scroll->setWidgetResizable(true);
+    setFocusProxy(scroll); // the arrow keys turn the page as soon as it is open
     scroll->setWidget(inside);
     inside->setAutoFillBackground(false);
     scroll->viewport()->setAutoFillBackground(false);

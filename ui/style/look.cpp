@@ -26,6 +26,13 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEd
 QAbstractSpinBox:focus { border: 2px solid @accent; padding: 2px 7px; }
 QLineEdit[problem="true"] { border: 2px solid @wrong; padding: 2px 7px; }
 QLineEdit:disabled, QComboBox:disabled { color: @soft; border-color: @rule; }
+QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @soft; border-radius: 3px;
+    background: @sheet; }
+QCheckBox::indicator:checked { border: 3px solid @sheet; outline: 1px solid @accent; background: @accent;
+    width: 8px; height: 8px; }
+QCheckBox:focus { color: @accent; text-decoration: underline; }
+QListWidget { background: transparent; color: @ink; border: none; }
+QHeaderView { background: @paper; border: none; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 4px solid @sheet;
     border-right: 4px solid @sheet; border-top: 5px solid @soft; }

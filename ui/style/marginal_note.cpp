@@ -126,7 +126,7 @@ QPushButton* MarginalNote::causeRow(const QString& key, const QString& words, co
     row->setContentsMargins(space::kStep, 2, space::kStep, 2);
     QLabel* keyLabel = makeLabel(key);
     keyLabel->setMinimumWidth(typePixels(18));
-    row->addWidget(keyLabel, 0, Qt::AlignTop);
+    row->addWidget(keyLabel, 0, Qt::AlignVCenter);
     QLabel* text = wrapped(words, TypeSize::Label, false);
     row->addWidget(text, 1);
     QLabel* result = makeLabel(humidity, TypeSize::Label, false);

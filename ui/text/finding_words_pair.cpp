@@ -25,8 +25,8 @@ FindingWords wetAboveDry(const FindingSpeech& s) {
                 say("Nothing to do in fog or drizzle. Otherwise look at the wick and read once more.")};
     }
     return {say("Wet bulb above dry bulb"),
-            say("The wet bulb stands %1 above the dry bulb. A wet wick can only cool, so no humidity is "
-                "worked out.")
+            say("Corrected, the wet bulb stands %1 above the dry bulb. A wet wick can only cool, so no "
+                "humidity is worked out.")
                 .arg(s.size("excess")),
             say("Read both again. Were the two numbers swapped, or one read ten or five off?")};
 }

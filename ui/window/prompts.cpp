@@ -16,7 +16,8 @@ QString tr(const char* text) {
 }
 
 QString documents() {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo::exists(folder) ? folder : QDir::homePath();
 }
 
 QString bookFilter() {

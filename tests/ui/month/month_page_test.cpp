@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The month page as it is used: chart, numbers, queries, files; real widgets over a real book.
-#include "tests/support/session_fixture.h"
+#include "tests/support/open_book.h"
 #include "ui/month/chart_panel.h"
 #include "ui/month/month_numbers.h"
 #include "ui/month/month_page.h"

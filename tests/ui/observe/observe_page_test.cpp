@@ -197,8 +197,10 @@ TEST_F(ObservePageTest, UndoWithdrawsAndRedoBringsBack) {
     type(QStringLiteral("14.2"));
     press(Qt::Key_Return);
     ASSERT_TRUE(saved().has_value());
+    EXPECT_TRUE(label("observeMessage").contains(QStringLiteral("Saved")));
     book_.session().undoStack().undo();
     EXPECT_FALSE(saved().has_value());
+    EXPECT_TRUE(label("observeMessage").startsWith(QStringLiteral("Taken back"))) << label("observeMessage").toStdString();
     book_.session().undoStack().redo();
     EXPECT_TRUE(saved().has_value());
 }

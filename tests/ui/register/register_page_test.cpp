@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The register page as it is used: real widgets over a real book, by keys and clicks.
-#include "tests/support/session_fixture.h"
+#include "tests/support/open_book.h"
 #include "ui/register/entry_panel.h"
 #include "ui/register/history_panel.h"
 #include "ui/register/register_filter.h"
@@ -249,8 +249,17 @@ TEST_F(RegisterPageCase, FilterAndCopy) {
     EXPECT_EQ(view_->model()->rowCount(), 3);
 }
 
+TEST_F(RegisterPageCase, ALineIsSeenFromItsDateToItsInitialsOnASmallScreen) {
+    page_->resize(1094, 640); // what a window of 1280 by 800 leaves to the page
+    QTest::qWait(50);
+    const int end = view_->columnViewportPosition(RegisterModel::Initials) +
+                    view_->columnWidth(RegisterModel::Initials);
+    EXPECT_LE(end, view_->viewport()->width());
+    EXPECT_GE(view_->columnWidth(RegisterModel::Note), 90);
+}
+
 TEST_F(RegisterPageCase, TheHourOfNowIsReadAtTheInstruments) {
-    clock_ = std::make_shared<test::StandingClock>(
+    clock_ = std::make_shared<test::SettableClock>(
         record::Instant{date::sys_days{date::year{2025} / 5 / 14} + 9h + 10min});
     page_.reset();
     auto session = Session::open(session_->path(), clock_);
