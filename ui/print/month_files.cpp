@@ -74,7 +74,8 @@ tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArr
     if (!file.open(QIODevice::WriteOnly)) {
         return refused();
     }
-    if (file.write(bytes) != bytes.size() || !file.commit()) {
+    // Flushed by hand: a full disk shows here, with its reason, which commit() no longer tells.
+    if (file.write(bytes) != bytes.size() || !file.flush() || !file.commit()) {
         return refused();
     }
     return {};

@@ -80,7 +80,8 @@ void addHourColumns(std::vector<PageColumn>& columns, std::size_t hoursAcross) {
     columns.push_back({words("RH"), 1.3, Qt::AlignRight});
     columns.push_back({words("Td"), 1.6, Qt::AlignRight});
     columns.push_back({words("wick"), 2.1, Qt::AlignHCenter});
-    columns.push_back({words("weather, remark"), remark, Qt::AlignLeft});
+    // Three hours across leave no room for both words.
+    columns.push_back({hoursAcross < 3 ? words("weather, remark") : words("remark"), remark, Qt::AlignLeft});
 }
 
 QString dayWords(const QLocale& locale, record::StationDate day) {
