@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/units/decimal.h"
 
+#include "core/units/blanks.h"
+
 #include <array>
 #include <cmath>
 
@@ -14,25 +16,6 @@ constexpr int kMaxDigits = 15;
 constexpr std::array<double, kMaxDecimals + 1> kPowersOfTen{1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
 constexpr std::string_view kUnicodeMinus = "\u2212";
-
-/// Blanks a person or a spreadsheet puts around a number: space, tab, no-break and narrow no-break space.
-std::string_view trimmed(std::string_view text) {
-    static constexpr std::array<std::string_view, 5> kBlanks{" ", "\t", "\r", "\u00A0", "\u202F"};
-    for (bool again = true; again;) {
-        again = false;
-        for (const auto blank : kBlanks) {
-            if (text.starts_with(blank)) {
-                text.remove_prefix(blank.size());
-                again = true;
-            }
-            if (text.ends_with(blank)) {
-                text.remove_suffix(blank.size());
-                again = true;
-            }
-        }
-    }
-    return text;
-}
 
 } // namespace
 
@@ -58,7 +41,7 @@ Decimal roundedDecimal(double value, int decimals) {
 }
 
 tl::expected<Decimal, DecimalError> parseDecimal(std::string_view text, DecimalMark mark) {
-    text = trimmed(text);
+    text = withoutBlanks(text);
     if (text.empty()) {
         return tl::unexpected(DecimalError::Empty);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/instruments/instruments_page.h"
 
+#include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -10,7 +11,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -49,18 +49,10 @@ InstrumentsPage::InstrumentsPage(Session& session, QWidget* parent) : QWidget(pa
     outer->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
     outer->setSpacing(space::kBetween);
     outer->addWidget(makeHeading(tr("Instruments")));
-    auto* inside = new QWidget;
-    column_ = new QVBoxLayout(inside);
-    column_->setContentsMargins(0, 0, 0, 0);
-    column_->setSpacing(space::kStep);
-    auto* scroll = new QScrollArea;
-    scroll->setAccessibleName(tr("the thermometers and the wick"));
-    scroll->setWidgetResizable(true);
-    setFocusProxy(scroll); // the arrow keys turn the page as soon as it is open
-    scroll->setWidget(inside);
-    inside->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    outer->addWidget(scroll, 1);
+    const ScrolledColumn scrolled = makeScrolledColumn(tr("the thermometers and the wick"), space::kStep);
+    column_ = scrolled.column;
+    setFocusProxy(scrolled.area); // the arrow keys turn the page as soon as it is open
+    outer->addWidget(scrolled.area, 1);
     connect(&session_, &Session::factsChanged, this, &InstrumentsPage::reload);
     connect(&session_, &Session::observationsChanged, this, &InstrumentsPage::reload);
     reload();

@@ -2,6 +2,7 @@
 #include "ui/station/station_page.h"
 
 #include "ui/station/period_form.h"
+#include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -15,7 +16,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -53,18 +53,10 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     row->addStretch();
     outer->addLayout(row);
 
-    auto* inside = new QWidget;
-    periods_ = new QVBoxLayout(inside);
-    periods_->setContentsMargins(0, 0, 0, 0);
-    periods_->setSpacing(space::kBetween);
-    auto* scroll = new QScrollArea;
-    scroll->setAccessibleName(tr("what is known of the station"));
-    scroll->setWidgetResizable(true);
-    setFocusProxy(scroll); // the arrow keys turn the page as soon as it is open
-    scroll->setWidget(inside);
-    inside->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    outer->addWidget(scroll, 1);
+    const ScrolledColumn scrolled = makeScrolledColumn(tr("what is known of the station"), space::kBetween);
+    periods_ = scrolled.column;
+    setFocusProxy(scrolled.area); // the arrow keys turn the page as soon as it is open
+    outer->addWidget(scrolled.area, 1);
     connect(&session_, &Session::factsChanged, this, &StationPage::reload);
     connect(&session_, &Session::observationsChanged, this, &StationPage::reload);
     reload();

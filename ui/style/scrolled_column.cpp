@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/style/scrolled_column.h"
+
+namespace wickbook::ui {
+
+ScrolledColumn makeScrolledColumn(const QString& accessibleName, int spacing) {
+    auto* inside = new QWidget;
+    auto* column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing);
+    auto* area = new QScrollArea;
+    area->setAccessibleName(accessibleName);
+    area->setWidgetResizable(true);
+    area->setWidget(inside);
+    // The sheet behind shows through.
+    inside->setAutoFillBackground(false);
+    area->viewport()->setAutoFillBackground(false);
+    return {area, column};
+}
+
+} // namespace wickbook::ui
