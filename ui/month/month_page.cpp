@@ -214,10 +214,8 @@ QString MonthPage::completenessWords() const {
         sentences << tr("%1 hours are still to come.").arg(QString::number(report_->summary.hoursToCome));
     }
     sentences << withheldSentences(*report_);
-    if (report_->station.facts().invented) {
-        sentences << inventedWords();
-    }
-    return sentences.join(QLatin1Char(' '));
+    const QString text = sentences.join(QLatin1Char(' '));
+    return report_->station.facts().invented ? text + QStringLiteral(" · ") + inventedWords() : text;
 }
 
 QString MonthPage::writeReturn(const QString& folder, Paper paper) {
