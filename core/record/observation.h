@@ -49,6 +49,13 @@ struct Repeat {
 
 enum class WickCare { None, Wetted, Changed };
 
+/// Where a reading that was copied from paper stands there. Either may be empty: not given.
+struct PaperPlace {
+    std::string book;
+    std::string page;
+    bool operator==(const PaperPlace&) const = default;
+};
+
 struct Observation {
     std::optional<ObservingHour> hour; ///< none for an extra reading
     Instant instant{};                 ///< when it was read
@@ -70,8 +77,10 @@ struct Observation {
     std::string observer; ///< initials
     Origin origin = Origin::Observed;
     Quality quality = Quality::NotJudged;
-    std::string missingReason; ///< away, ill, wick dry, broken, forgotten, or the person's own words
-    bool withdrawn = false;    ///< taken back; its history stays
+    std::string missingReason;         ///< away, ill, wick dry, broken, forgotten, or the person's own words
+    bool withdrawn = false;            ///< taken back; its history stays
+    std::optional<PaperPlace> paper{}; ///< given: copied from a page of the paper register
+    bool readBack = false;             ///< read back against the paper since it last changed, and found equal
 
     /// Both bulbs have a number.
     [[nodiscard]] bool hasPair() const { return dry.value && wet.value; }

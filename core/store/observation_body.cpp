@@ -100,6 +100,13 @@ Json toJson(const Observation& o) {
         object["quality"] = record::qualityName(o.quality);
     putText(object, "missing_reason", o.missingReason);
     putFlag(object, "withdrawn", o.withdrawn);
+    if (o.paper) {
+        Json paper = Json::object();
+        putText(paper, "book", o.paper->book);
+        putText(paper, "page", o.paper->page);
+        object["paper"] = std::move(paper);
+    }
+    putFlag(object, "read_back", o.readBack);
     return object;
 }
 
@@ -162,6 +169,12 @@ Observation observationFromBody(std::string_view text) {
     o.quality = word(object, "quality", record::Quality::NotJudged, record::qualityFromName);
     o.missingReason = body::text(object, "missing_reason");
     o.withdrawn = body::flag(object, "withdrawn");
+    if (const Json* paper = body::find(object, "paper")) {
+        if (!paper->is_object())
+            body::malformed("paper");
+        o.paper = record::PaperPlace{body::text(*paper, "book"), body::text(*paper, "page")};
+    }
+    o.readBack = body::flag(object, "read_back");
     return o;
 }
 
