@@ -78,10 +78,15 @@ void StationModel::learnMiddles(std::span<const record::DerivedReading* const> s
 }
 
 template <typename Take>
-void StationModel::eachGround(std::span<const record::DerivedReading> newest, Take take) const {
+void StationModel::eachGround(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing,
+                              Take take) const {
+    constexpr std::size_t kAskEvery = 256;
     constexpr std::size_t kWindow = 8;
     constexpr std::size_t kFewestNeighbours = 2;
     for (std::size_t i = 0; i < newest.size(); ++i) {
+        if (keepGoing && i % kAskEvery == 0 && !keepGoing()) {
+            return;
+        }
         const auto& reading = newest[i];
         if (!isSoundNeighbour(reading) || !reading.dewPointCelsius()) {
             continue;
@@ -100,8 +105,8 @@ void StationModel::eachGround(std::span<const record::DerivedReading> newest, Ta
     }
 }
 
-void StationModel::learnHabits(std::span<const record::DerivedReading> newest) {
-    eachGround(newest, [&](const record::DerivedReading& reading, const Ground& ground) {
+void StationModel::learnHabits(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing) {
+    eachGround(newest, keepGoing, [&](const record::DerivedReading& reading, const Ground& ground) {
         const Middle& middle = ground.middle;
         const ExpectedDeparture& expected = ground.expected;
         const auto clipped = [](double left, double variance) {
@@ -122,14 +127,14 @@ void StationModel::learnHabits(std::span<const record::DerivedReading> newest) {
     habits_.settle();
 }
 
-void StationModel::learnSizes(std::span<const record::DerivedReading> newest) {
+void StationModel::learnSizes(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing) {
     constexpr int kFewest = 60;
     struct Sums {
         double tt = 0, td = 0, dd = 0, vtt = 0, vtd = 0, vdd = 0;
         int count = 0;
     };
     std::map<SizeKey, Sums> sums;
-    eachGround(newest, [&](const record::DerivedReading& reading, const Ground& ground) {
+    eachGround(newest, keepGoing, [&](const record::DerivedReading& reading, const Ground& ground) {
         const Middle& middle = ground.middle;
         const ExpectedDeparture& expected = ground.expected;
         const Habit habit = habitIn(reading, ground);

@@ -71,7 +71,8 @@ void dropOutOfLine(std::vector<NeighbourDeparture>& departures) {
 
 } // namespace
 
-StationModel::StationModel(std::span<const record::DerivedReading> series) {
+StationModel::StationModel(std::span<const record::DerivedReading> series,
+                           const std::function<bool()>& keepGoing) {
     const auto newest = series.subspan(series.size() - std::min(series.size(), kLargestSample));
     std::vector<const record::DerivedReading*> sound;
     std::map<std::pair<unsigned, record::HourOfDay>, std::vector<const record::DerivedReading*>>
@@ -91,8 +92,8 @@ StationModel::StationModel(std::span<const record::DerivedReading> series) {
         }
     }
     learnMiddles(sound);
-    learnHabits(newest);
-    learnSizes(newest);
+    learnHabits(newest, keepGoing);
+    learnSizes(newest, keepGoing);
 }
 
 std::optional<StationModel::Middle> StationModel::middleOf(const record::DerivedReading& reading) const {

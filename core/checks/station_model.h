@@ -6,6 +6,7 @@
 #include "core/record/derived_reading.h"
 
 #include <array>
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -63,7 +64,9 @@ public:
     /// Knows nothing of the station.
     StationModel() = default;
     /// Takes the sound ones out of a series in time order: a pair that can be, not judged bad, no estimate.
-    explicit StationModel(std::span<const record::DerivedReading> series);
+    /// keepGoing is asked every few hundred readings: false stops the learning, and the model is of no use.
+    explicit StationModel(std::span<const record::DerivedReading> series,
+                          const std::function<bool()>& keepGoing = {});
 
     /// What the neighbours lead one to expect at the reading's moment; the reading's own values are not used.
     /// before newest last, after nearest first; unsound ones and ones far out of line are passed over.
@@ -109,11 +112,13 @@ private:
                                                   std::span<const record::DerivedReading> before,
                                                   std::span<const record::DerivedReading> after) const;
     void learnMiddles(std::span<const record::DerivedReading* const> sound);
-    void learnHabits(std::span<const record::DerivedReading> newest);
-    void learnSizes(std::span<const record::DerivedReading> newest);
+    using KeepGoing = std::function<bool()>;
+    void learnHabits(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing);
+    void learnSizes(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing);
     /// Calls take(reading, ground) for sound readings, with what follows them and without.
     template <typename Take>
-    void eachGround(std::span<const record::DerivedReading> newest, Take take) const;
+    void eachGround(std::span<const record::DerivedReading> newest, const KeepGoing& keepGoing,
+                    Take take) const;
 
     std::map<int, MonthlyMiddle> hours_; ///< by hour of day, local
     NeighbourHabits habits_;
