@@ -52,8 +52,8 @@ void mark(CheckedReading& checked, record::StationDate other, std::size_t count)
 
 } // namespace
 
-void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first,
-                    const StationLimits& limits, std::vector<CheckedReading>& checked) {
+void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first, const LimitAt& limitAt,
+                    std::vector<CheckedReading>& checked) {
     std::map<record::StationDate, Day> days;
     for (std::size_t place = 0; place < series.size(); ++place) {
         const record::Observation& values = series[place].values();
@@ -63,8 +63,7 @@ void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t 
         }
     }
     for (auto day = days.begin(); day != days.end(); ++day) {
-        if (day->second.size() <
-            fewestEqual(day->second, series, limits.at(series[day->second.front()].values().instant))) {
+        if (day->second.size() < fewestEqual(day->second, series, limitAt)) {
             continue;
         }
         const date::year_month_day ymd{day->first};

@@ -16,7 +16,9 @@ namespace wickbook::checks {
 /// than tenths one more hour must agree than the rule asks for, since so many more days agree by chance.
 /// checked are the readings of the series from first on. Work is linear in the series: a day is held against
 /// thirty others at most, and the first hour that differs ends it.
-void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first,
-                    const StationLimits& limits, std::vector<CheckedReading>& checked);
+/// limitAt: the value in force of a limit of the table, by its name.
+using LimitAt = std::function<double(record::Instant at, std::string_view name)>;
+void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first, const LimitAt& limitAt,
+                    std::vector<CheckedReading>& checked);
 
 } // namespace wickbook::checks
