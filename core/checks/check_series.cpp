@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/check_series.h"
 
+#include "core/checks/copied_days.h"
 #include "core/checks/rule_support.h"
 #include "core/checks/station_model.h"
 
@@ -82,17 +83,16 @@ std::map<Slot, climate::StationAverage> averagesOf(std::span<const record::Deriv
 
 } // namespace
 
-std::vector<CheckedReading>
-checkSeries(std::span<const record::DerivedReading> series, std::size_t first, std::size_t count,
-            const record::StationRecord& station, const Limits& limits, std::optional<record::Instant> now,
-            const std::function<bool(std::size_t done, std::size_t total)>& progress,
-            const StationModel* model) {
+std::vector<CheckedReading> checkSeries(
+    std::span<const record::DerivedReading> series, std::size_t first, std::size_t count,
+    const record::StationRecord& station, const StationLimits& limits, std::optional<record::Instant> now,
+    const std::function<bool(std::size_t done, std::size_t total)>& progress, const StationModel* model) {
     constexpr std::size_t kProgressEvery = 256;
     first = std::min(first, series.size());
     count = std::min(count, series.size() - first);
 
     const LiveSeries live{series};
-    const auto averages = averagesOf(series, static_cast<int>(limits.value("climatology.years")));
+    const auto averages = averagesOf(series, static_cast<int>(limits.lowest("climatology.years")));
     std::vector<CheckedReading> checked;
     checked.reserve(count);
     for (std::size_t index = first; index < first + count; ++index) {
@@ -111,12 +111,16 @@ checkSeries(std::span<const record::DerivedReading> series, std::size_t first, s
                     average = found->second;
                 }
             }
-            result.findings = checkReading({reading, station, limits, live.before(index), live.after(index),
-                                            now, false, average, model});
+            result.findings =
+                checkReading({reading, station, limits.at(reading.values().instant), live.before(index),
+                              live.after(index), now, false, average, model});
         }
         result.leftOut = leftOut(reading.values(), result.findings);
         checked.push_back(std::move(result));
     }
+    markCopiedDays(
+        series, first, [&](record::Instant at, std::string_view name) { return limits.at(at).value(name); },
+        checked);
     if (progress) {
         progress(count, count);
     }

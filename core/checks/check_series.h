@@ -19,11 +19,14 @@ struct CheckedReading {
 /// margin of readings round the range it wants and asks for judged ones by [first, first + count). Work is
 /// linear in the series. Readings must be in time order; withdrawn and missing ones are nobody's neighbour.
 /// Where average is not known from the model, it is taken from the series itself (three years or more).
+/// Each reading is judged by the limits in force when it was made.
+/// Days equal to an earlier one of their month within the series are marked too (copied_days.h).
 /// With a model, slips are looked for and the gravest finding of a marked reading carries its likely causes.
 /// progress returning false stops the work; what is done by then is returned.
 std::vector<CheckedReading>
 checkSeries(std::span<const record::DerivedReading> series, std::size_t first, std::size_t count,
-            const record::StationRecord& station, const Limits& limits, std::optional<record::Instant> now,
+            const record::StationRecord& station, const StationLimits& limits,
+            std::optional<record::Instant> now,
             const std::function<bool(std::size_t done, std::size_t total)>& progress = {},
             const StationModel* model = nullptr);
 

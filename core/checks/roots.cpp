@@ -55,6 +55,12 @@ void shareRoots(std::vector<Finding>& findings) {
              "gross-dew-point", "very-dry", "max-min"},
             true},
            findings);
+    // Saturated without a reason noted: a wick that ran dry brings its own jump of the moisture.
+    gather(
+        {Root::Weather,
+         {"fine-but-saturated"},
+         {"wet-above-dry", "ice-over-dry", "step-dew-point", "climatology", "gross-dew-point", "unlikely"}},
+        findings);
     gather({Root::Wick,
             {"dry-wick"},
             {"wet-above-dry", "fine-but-saturated", "step-dew-point", "climatology", "gross-dew-point",

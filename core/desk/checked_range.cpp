@@ -72,8 +72,8 @@ std::optional<climate::StationAverage> usualOf(const checks::StationModel* model
     return model->average(static_cast<unsigned>(day.month()), values.hour->hour);
 }
 
-checks::Limits limitsOf(const record::StationRecord& station) {
-    return checks::Limits{station.facts().limits};
+checks::StationLimits limitsOf(const record::StationRecord& station) {
+    return checks::StationLimits{station.facts().limits};
 }
 
 } // namespace
@@ -153,10 +153,10 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
     if (replacing) {
         judged.reading.stored.stamp.subject = *replacing;
     }
-    const checks::Limits limits = limitsOf(station);
+    const checks::StationLimits limits = limitsOf(station);
     checks::ReadingContext context{.reading = judged.reading,
                                    .station = station,
-                                   .limits = limits,
+                                   .limits = limits.at(judged.reading.values().instant),
                                    .before = all.first(split),
                                    .after = all.subspan(split),
                                    .now = now,

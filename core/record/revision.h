@@ -3,6 +3,7 @@
 
 #include "core/record/instant.h"
 #include "core/record/observation.h"
+#include "core/record/station.h"
 #include "core/record/uuid.h"
 
 #include <cstdint>
@@ -35,6 +36,15 @@ struct StoredObservation {
     int revisionCount = 1; ///< 1: never revised
     Observation values;
     [[nodiscard]] const Uuid& id() const { return stamp.subject; }
+};
+
+/// One line of the history of the checks' limits. Withdrawn: what had been set for this moment was taken
+/// back.
+struct LimitRevision {
+    RevisionStamp stamp;
+    LimitMoment limit;
+    std::optional<double> value; ///< none: the built-in value
+    bool withdrawn = false;
 };
 
 /// One line of an observation's history, oldest first.

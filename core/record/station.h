@@ -114,6 +114,17 @@ struct Fitting {
     bool operator==(const Fitting&) const = default;
 };
 
+/// Which limit of the checks, and from when on: none, from the beginning.
+struct LimitMoment {
+    std::string name; ///< "very-dry.lowest-humidity"
+    std::optional<Instant> from{};
+    auto operator<=>(const LimitMoment&) const = default;
+};
+/// Only what differs from the built-in table. A limit holds for the readings made from its moment on, until
+/// the next moment of the same name: readings of 1990 are judged by the limits that hold for 1990, whenever
+/// they are looked at. No value: the built-in one again.
+using LimitChanges = std::map<LimitMoment, std::optional<double>>;
+
 /// Everything but the observations, as values. Folded views are worked out once by StationRecord's functions.
 struct StationFacts {
     Uuid id;
@@ -123,8 +134,8 @@ struct StationFacts {
     std::vector<Thermometer> thermometers;
     std::vector<Fitting> fittings;
     std::vector<Correction> corrections;
-    std::map<std::string, double> limits; ///< "rule.limit" → value, only what differs from the built-in table
-    int hourWindowMinutes = 60;           ///< a reading this near to an observing hour takes it
+    LimitChanges limits;
+    int hourWindowMinutes = 60; ///< a reading this near to an observing hour takes it
     bool operator==(const StationFacts&) const = default;
 };
 

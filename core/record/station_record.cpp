@@ -191,4 +191,11 @@ Instant startOfDate(StationDate date, const Zone& zone) {
     return std::get<ImpossibleTime>(resolved).jump; // the day begins when the clock has jumped over midnight
 }
 
+Instant startOfDate(StationDate date, const StationRecord& station) {
+    // The zone may itself change about that date: ask for the one at the moment found, once more.
+    const Instant guess =
+        startOfDate(date, station.periodAt(Instant{LocalTime{date}.time_since_epoch()}).zone);
+    return startOfDate(date, station.periodAt(guess).zone);
+}
+
 } // namespace wickbook::record

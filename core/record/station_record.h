@@ -58,5 +58,7 @@ StationFacts factsOf(const NewStation& station, const std::function<Uuid()>& nex
 
 /// First moment of a date at the station, by the clock of the zone given.
 Instant startOfDate(StationDate date, const Zone& zone);
+/// By the clock that the station goes by at that moment.
+Instant startOfDate(StationDate date, const StationRecord& station);
 
 } // namespace wickbook::record

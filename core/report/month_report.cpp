@@ -19,7 +19,7 @@ bool isFiledUnder(const record::DerivedReading& reading, date::year_month month)
 /// midnight may be read on the other side of the month's edge.
 std::vector<checks::CheckedReading> checkedMonth(std::span<const record::DerivedReading> series,
                                                  const record::StationRecord& station, date::year_month month,
-                                                 const checks::Limits& limits,
+                                                 const checks::StationLimits& limits,
                                                  std::optional<record::Instant> now,
                                                  const checks::StationModel* model) {
     const auto inMonth = [month](const record::DerivedReading& reading) {
@@ -158,9 +158,9 @@ MonthReport& MonthReport::operator=(const MonthReport& other) {
 }
 
 MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
-                             std::span<const record::DerivedReading> series, const checks::Limits& limits,
-                             std::optional<record::Instant> now, const climate::MonthOptions& options,
-                             const checks::StationModel* model) {
+                             std::span<const record::DerivedReading> series,
+                             const checks::StationLimits& limits, std::optional<record::Instant> now,
+                             const climate::MonthOptions& options, const checks::StationModel* model) {
     MonthReport report;
     report.station = station;
     report.month = month;

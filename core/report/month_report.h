@@ -48,8 +48,9 @@ struct MonthReport {
 /// both sides, so that the rules see neighbours. With now, hours still ahead are to come, not missing (unless
 /// the options name another moment). model: see checkSeries.
 MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
-                             std::span<const record::DerivedReading> series, const checks::Limits& limits,
-                             std::optional<record::Instant> now, const climate::MonthOptions& options = {},
+                             std::span<const record::DerivedReading> series,
+                             const checks::StationLimits& limits, std::optional<record::Instant> now,
+                             const climate::MonthOptions& options = {},
                              const checks::StationModel* model = nullptr);
 
 } // namespace wickbook::report

@@ -89,6 +89,8 @@ public:
     /// Stores what differs between the facts in the book and these: each changed or new fact appends a
     /// revision. A fact missing from the new value is stored as withdrawn. One transaction.
     Result<std::vector<Receipt>> reviseFacts(const record::StationFacts& facts, const record::Author& author);
+    /// Every revision of the checks' limits, oldest first.
+    [[nodiscard]] Result<std::vector<record::LimitRevision>> limitHistory() const;
 
     // --- observations --------------------------------------------------------------------------
     /// Appends one change, durable when it returns. Errors: HourTaken, ChangedMeanwhile, NoSuchReading,

@@ -44,6 +44,21 @@ Result<record::StationRecord> Book::station() const {
     });
 }
 
+Result<std::vector<record::LimitRevision>> Book::limitHistory() const {
+    return guarded(*state_, [&]() -> Result<std::vector<record::LimitRevision>> {
+        std::vector<record::LimitRevision> history;
+        SQLite::Statement query(state_->db(), queries::facts());
+        while (query.executeStep()) {
+            const RevisionRow row = readRow(query);
+            if (row.kind != kind::kLimit)
+                continue;
+            LimitBody limit = limitFrom(row.body);
+            history.push_back({stampOf(row), std::move(limit.limit), limit.value, limit.withdrawn});
+        }
+        return history;
+    });
+}
+
 Result<std::vector<Receipt>> Book::reviseFacts(const record::StationFacts& facts,
                                                const record::Author& author) {
     if (state_->readOnlyBecause)

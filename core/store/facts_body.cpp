@@ -246,12 +246,21 @@ record::Correction correctionFrom(const record::Uuid& subject, const Json& objec
     return correction;
 }
 
-// --- limit: its identity follows from its name ---
+// --- limit: its identity follows from its name and moment ---
 
-Json limitToJson(const std::string& name, double value) {
+record::Uuid limitIdentity(const record::LimitMoment& limit) {
+    std::string text = "limit:" + limit.name;
+    if (limit.from)
+        text += "@" + std::to_string(limit.from->time_since_epoch().count());
+    return uuidFromText(text);
+}
+
+Json toJson(const record::LimitMoment& limit, const std::optional<double>& value) {
     Json object = Json::object();
-    object["name"] = name;
-    object["value"] = finite(value);
+    object["name"] = limit.name;
+    putFrom(object, limit.from);
+    if (value)
+        object["value"] = finite(*value);
     return object;
 }
 
@@ -293,8 +302,8 @@ std::vector<FactRow> factRows(const record::StationFacts& facts) {
         add(kind::kFitting, fitting.id, toJson(fitting));
     for (const auto& correction : facts.corrections)
         add(kind::kCorrection, correction.id, toJson(correction));
-    for (const auto& [name, value] : facts.limits)
-        add(kind::kLimit, uuidFromText("limit:" + name), limitToJson(name, value));
+    for (const auto& [limit, value] : facts.limits)
+        add(kind::kLimit, limitIdentity(limit), toJson(limit, value));
     checkReadsBack(rows, facts);
     return rows;
 }
@@ -335,11 +344,16 @@ void addFact(record::StationFacts& facts, const FactRow& row) {
         if (auto correction = correctionFrom(row.subject, object); !withdrawn)
             facts.corrections.push_back(std::move(correction));
     } else if (row.kind == kind::kLimit) {
-        const double value = numberOr(object, "value", 0);
-        std::string name = body::text(object, "name");
-        if (!withdrawn)
-            facts.limits[std::move(name)] = value;
+        if (LimitBody limit = limitFrom(row.body); !withdrawn)
+            facts.limits[std::move(limit.limit)] = limit.value;
     }
+}
+
+LimitBody limitFrom(std::string_view text) {
+    const Json object = body::parse(text);
+    return {{body::text(object, "name"), from(object)},
+            optionalNumber(object, "value"),
+            body::flag(object, "withdrawn")};
 }
 
 } // namespace wickbook::store

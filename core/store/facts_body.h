@@ -40,6 +40,14 @@ std::vector<FactRow> factRows(const record::StationFacts& facts);
 std::string withdrawnBody(std::string_view body);
 bool isWithdrawn(std::string_view body);
 
+/// A limit of the checks, also a withdrawn one. Throws MalformedBody.
+struct LimitBody {
+    record::LimitMoment limit;
+    std::optional<double> value;
+    bool withdrawn = false;
+};
+LimitBody limitFrom(std::string_view body);
+
 /// Whether this program knows the kind as a fact.
 bool isFactKind(std::string_view kind);
 

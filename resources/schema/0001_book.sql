@@ -20,7 +20,7 @@
 --   thermometer   name, liquid, unit, step, lowest, highest [digits, decimals], withdrawn
 --   fitting       from, dry, wet (thermometers), withdrawn
 --   correction    thermometer, from, points [[reading, add], …], uncertainty, source, withdrawn
---   limit         name, value, withdrawn
+--   limit         name, from, value (absent: the built-in one), withdrawn
 --
 -- A kind that a reader does not know is kept and passed over.
 --

@@ -99,7 +99,7 @@ public:
     }
 
     [[nodiscard]] std::vector<CheckedReading> check(std::optional<record::Instant> now = {}) const {
-        return checkSeries(series_, 0, series_.size(), station_, Limits{station_.facts().limits}, now);
+        return checkSeries(series_, 0, series_.size(), station_, StationLimits{station_.facts().limits}, now);
     }
     /// Findings of the last reading written.
     [[nodiscard]] std::vector<Finding> last(std::optional<record::Instant> now = {}) const {

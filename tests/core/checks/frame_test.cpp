@@ -21,7 +21,7 @@ TEST(Limits, AStationsOwnLimitIsLaidOver) {
     // Desert station: 4 % is nothing new there.
     Page page;
     page.write("2025-07-01T14:00Z", "30.0", "13.4");
-    const Limits desert{{{"very-dry.lowest-humidity", 3.0}}};
+    const Limits desert{Limits::Own{{"very-dry.lowest-humidity", 3.0}}};
     const auto usual = checkReading({page.series()[0], page.station(), Limits{}, {}, {}, {}, false, {}});
     const auto own = checkReading({page.series()[0], page.station(), desert, {}, {}, {}, false, {}});
     EXPECT_TRUE(has(usual, "very-dry")) << *page.series()[0].humidityPercent();

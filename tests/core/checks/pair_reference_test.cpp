@@ -61,6 +61,14 @@ TEST(PairReference, AwkwardPairsGetTheFindingTheyDeserve) {
                          [&](const auto& entry) { return entry.first == row.text("expected"); });
         ASSERT_NE(expected, expectedCodes.end()) << row.where();
         ++matched;
+        if (row.text("reason") == "freezing plateau suspicion") {
+            // As the file asks: with frost in the last readings it is flagged.
+            Page page{{50, 0, exposureOf(row.text("coefficient_name")), {1, 1}}};
+            page.write("2025-01-10T07:00Z", "-4.0", "-4.9", {.wick = WickState::Ice});
+            page.write("2025-01-10T14:00Z", units::fixedText(row.need("dry_c"), 1),
+                       units::fixedText(row.need("wet_c"), 1), {.wick = wick});
+            EXPECT_TRUE(has(page.last(), "freezing-halt")) << row.where() << ": " << codes(page.last());
+        }
         if (expected->second.empty()) {
             EXPECT_TRUE(findings.empty()) << row.where() << ": " << codes(findings);
         } else {

@@ -86,6 +86,8 @@ public:
                            record::Quality::Erroneous});
         o.missingReason = text();
         o.withdrawn = coin();
+        o.paper = maybe([&] { return record::PaperPlace{text(), text()}; });
+        o.readBack = coin();
         return o;
     }
 
@@ -139,7 +141,7 @@ public:
             f.corrections.push_back(c);
         }
         for (std::int64_t i = number(0, 3); i > 0; --i)
-            f.limits[text()] = real();
+            f.limits[{text(), maybe([&] { return instant(); })}] = maybe([&] { return real(); });
         return f;
     }
 

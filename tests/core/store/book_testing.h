@@ -118,7 +118,7 @@ inline record::StationFacts inventedStation() {
     correction.standardUncertainty = 0.05;
     correction.source = "ice point";
     facts.corrections = {correction};
-    facts.limits = {{"very-dry.lowest-humidity", 8.5}};
+    facts.limits[{"very-dry.lowest-humidity"}] = 8.5;
     return facts;
 }
 

@@ -22,7 +22,7 @@ TEST(FactsOfAStation, AreOnlyAppendedWhereTheyDiffer) {
 
     record::StationFacts facts = inventedStation();
     facts.corrections[0].points.push_back({80, -0.1});
-    facts.limits["very-dry.lowest-humidity"] = 7;
+    facts.limits[{"very-dry.lowest-humidity"}] = 7;
     record::PeriodChange moved;
     moved.id = record::Uuid::fromSeed(9, 1);
     moved.from = at(kMarch2025 + 86400);
@@ -69,4 +69,29 @@ TEST(FactsOfAnotherStation, AreRefusedWhole) {
     EXPECT_EQ(refused.error().kind, StoreErrorKind::Internal);
     EXPECT_EQ(book.station()->facts(), inventedStation());
     EXPECT_TRUE(book.append(change(reading(0), 0))) << "and the book goes on";
+}
+
+TEST(LimitsOfAStation, HoldFromAMomentAndKeepTheirHistory) {
+    const TempFolder folder;
+    Book book = newBook(folder / "book");
+    const auto before = book.limitHistory()->size();
+    record::StationFacts facts = inventedStation();
+    facts.limits[{"very-dry.lowest-humidity", at(kMarch2025)}] = 6;
+    facts.limits[{"very-dry.lowest-humidity", at(kMarch2025 + 86400)}] = std::nullopt; // as built in again
+    ASSERT_EQ(book.reviseFacts(facts, kLater)->size(), 2U);
+    EXPECT_EQ(book.station()->facts(), facts);
+    // A moment of its own is a fact of its own: taking one back leaves the others.
+    facts.limits.erase({"very-dry.lowest-humidity", at(kMarch2025)});
+    ASSERT_EQ(book.reviseFacts(facts, {"cd", "was wrong"})->size(), 1U);
+    EXPECT_EQ(Book::open(folder / "book")->station()->facts(), facts);
+    const auto history = book.limitHistory();
+    ASSERT_TRUE(history);
+    ASSERT_EQ(history->size(), before + 3);
+    EXPECT_EQ((*history)[before].value, 6);
+    EXPECT_EQ((*history)[before].stamp.author, kLater);
+    EXPECT_FALSE((*history)[before + 1].value);
+    EXPECT_FALSE((*history)[before + 1].withdrawn);
+    EXPECT_TRUE((*history)[before + 2].withdrawn);
+    EXPECT_EQ((*history)[before + 2].limit.from, at(kMarch2025));
+    EXPECT_EQ(problemsOf(book), "");
 }

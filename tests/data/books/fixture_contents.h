@@ -62,7 +62,7 @@ inline std::vector<ObservationChange> fixtureChanges() {
 /// The facts after the one revision that the book holds.
 inline record::StationFacts fixtureFacts() {
     record::StationFacts facts = inventedStation();
-    facts.limits["very-dry.lowest-humidity"] = 7.25;
+    facts.limits[{"very-dry.lowest-humidity"}] = 7.25;
     facts.corrections.clear();
     return facts;
 }
