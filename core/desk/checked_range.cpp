@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/checked_range.h"
 
+#include "core/desk/whole_register.h"
+
 #include <algorithm>
+#include <set>
 
 namespace wickbook::desk {
 
@@ -25,6 +28,22 @@ struct Series {
     std::size_t count = 0;
 };
 
+/// Adds the observations that are not there yet, and puts all in time order.
+void join(std::vector<record::StoredObservation>& to, std::vector<record::StoredObservation> others) {
+    std::set<record::Uuid> known;
+    for (const record::StoredObservation& one : to) {
+        known.insert(one.id());
+    }
+    for (record::StoredObservation& other : others) {
+        if (!known.contains(other.id())) {
+            to.push_back(std::move(other));
+        }
+    }
+    std::stable_sort(to.begin(), to.end(), [](const auto& a, const auto& b) {
+        return std::pair{a.values.instant, a.stamp.sequence} < std::pair{b.values.instant, b.stamp.sequence};
+    });
+}
+
 Result<Series> seriesOn(const store::Book& book, const record::StationRecord& station,
                         record::StationDate from, record::StationDate to) {
     auto inside = book.observationsOn(from, to);
@@ -38,6 +57,16 @@ Result<Series> seriesOn(const store::Book& book, const record::StationRecord& st
     auto before = book.neighbours(inside->front().values.instant, checks::kNeighboursBefore, 0);
     if (!before) {
         return tl::unexpected(before.error());
+    }
+    // A day may be a copy of any earlier one of its month.
+    const date::year_month_day first{from};
+    if (first.day() > date::day{1}) {
+        auto earlier = book.observationsOn(
+            record::StationDate{date::local_days{first.year() / first.month() / 1}}, from - date::days{1});
+        if (!earlier) {
+            return tl::unexpected(earlier.error());
+        }
+        join(*before, std::move(*earlier));
     }
     auto after =
         book.neighbours(inside->back().values.instant + std::chrono::seconds{1}, 0, checks::kNeighboursAfter);
@@ -78,7 +107,8 @@ checks::StationLimits limitsOf(const record::StationRecord& station) {
 
 } // namespace
 
-Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station) {
+Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station,
+                                          const std::function<bool()>& keepGoing) {
     const auto span = book.span();
     if (!span) {
         return tl::unexpected(span.error());
@@ -93,7 +123,10 @@ Result<checks::StationModel> stationModel(const store::Book& book, const record:
     if (!stored) {
         return tl::unexpected(stored.error());
     }
-    return checks::StationModel{derived(std::move(*stored), station)};
+    if (keepGoing && !keepGoing()) {
+        return checks::StationModel{};
+    }
+    return checks::StationModel{derived(std::move(*stored), station), keepGoing};
 }
 
 Result<std::vector<checks::CheckedReading>>
@@ -112,19 +145,15 @@ Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
            const checks::StationModel* model,
            const std::function<bool(std::size_t done, std::size_t total)>& progress) {
-    const auto span = book.span();
-    if (!span) {
-        return tl::unexpected(span.error());
+    const auto readings = wholeRegister(
+        book, station, [&](std::size_t, std::size_t total) { return !progress || progress(0, total); });
+    if (!readings) {
+        return tl::unexpected(readings.error());
     }
-    if (!*span) {
+    if (!*readings) {
         return std::vector<checks::CheckedReading>{};
     }
-    auto stored = book.observationsBetween((*span)->first, (*span)->second + std::chrono::seconds{1});
-    if (!stored) {
-        return tl::unexpected(stored.error());
-    }
-    const auto readings = derived(std::move(*stored), station);
-    return checks::checkSeries(readings, 0, readings.size(), station, limitsOf(station), now, progress,
+    return checks::checkSeries(**readings, 0, (*readings)->size(), station, limitsOf(station), now, progress,
                                model);
 }
 

@@ -6,6 +6,7 @@
 #include "core/report/month_report.h"
 #include "core/store/book.h"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -19,17 +20,21 @@ using store::Result;
 
 /// What this station usually reads, from its newest readings: built once, then handed to the functions below,
 /// which name likely causes with it and none without. Its cost does not grow with the age of the book.
-Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station);
+/// keepGoing returning false stops the work; the model is of no use then.
+Result<checks::StationModel> stationModel(const store::Book& book, const record::StationRecord& station,
+                                          const std::function<bool()>& keepGoing = {});
 
 /// Readings filed under the dates [from, to], derived and judged with their neighbours, in time order.
 /// now: for readings in the future; none: don't ask. Stopped by progress: what was done so far.
+/// Days are held against all earlier days of their month, also where those lie before from.
 Result<std::vector<checks::CheckedReading>>
 checkedOn(const store::Book& book, const record::StationRecord& station, record::StationDate from,
           record::StationDate to, std::optional<record::Instant> now,
           const checks::StationModel* model = nullptr,
           const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
 
-/// The whole register judged.
+/// The whole register judged. progress is asked while the book is read, too (0 of total), and stops that as
+/// well: then nothing was done.
 Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
            const checks::StationModel* model = nullptr,
