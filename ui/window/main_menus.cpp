@@ -57,6 +57,16 @@ void MainWindow::buildPageMenu(QMenu& menu) {
         action->setEnabled(false);
         pageActions_.append(action);
     }
+    menu.addSeparator();
+    QAction* oldPage =
+        menu.addAction(tr("From an &old page…"), QKeySequence(Qt::CTRL | Qt::Key_6), this, [this] {
+            if (pages_ != nullptr) {
+                turnTo(PageSet::Observe);
+                pages_->openOldPage();
+            }
+        });
+    oldPage->setEnabled(false);
+    pageActions_.append(oldPage);
 }
 
 void MainWindow::fillRecent() {

@@ -4,10 +4,12 @@
 #include "ui/instruments/instruments_page.h"
 #include "ui/month/month_page.h"
 #include "ui/observe/observe_page.h"
+#include "ui/oldpage/old_page.h"
 #include "ui/register/register_page.h"
 #include "ui/station/station_page.h"
 #include "ui/style/sheet.h"
 
+#include <QDir>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -32,6 +34,10 @@ PageSet::PageSet(std::unique_ptr<Session> session, const QString& draftFolder, Q
     stack_->addWidget(month_);
     stack_->addWidget(new InstrumentsPage(*session_));
     stack_->addWidget(new StationPage(*session_));
+    oldPage_ = new OldPage(*session_, QDir(draftFolder).filePath(QStringLiteral("old-pages.ini")));
+    stack_->addWidget(oldPage_);
+    connect(oldPage_, &OldPage::closeAsked, this, [this] { turnTo(Observe); });
+    connect(oldPage_, &OldPage::stationAsked, this, [this] { turnTo(Station); });
 
     const auto toRegister = [this](const record::ObservingHour& hour) {
         turnTo(Register);
@@ -64,8 +70,14 @@ void PageSet::turnTo(int page) {
     emit turned(page);
 }
 
+void PageSet::openOldPage() {
+    stack_->setCurrentWidget(oldPage_);
+    oldPage_->focusPage();
+    emit turned(Observe);
+}
+
 int PageSet::current() const {
-    return stack_->currentIndex();
+    return stack_->currentWidget() == oldPage_ ? static_cast<int>(Observe) : stack_->currentIndex();
 }
 
 void PageSet::openMark(const desk::HourMark& mark) {

@@ -16,6 +16,7 @@ namespace wickbook::ui {
 
 class MonthPage;
 class ObservePage;
+class OldPage;
 class RegisterPage;
 
 class PageSet : public QWidget {
@@ -34,6 +35,9 @@ public:
 
     void turnTo(int page);
     [[nodiscard]] int current() const;
+    /// A month typed off the paper register; it stands behind the Observe tab.
+    void openOldPage();
+    [[nodiscard]] OldPage& oldPage() { return *oldPage_; }
     /// From the margin: an hour kept is opened in the register, one that is not on the Observe page.
     void openMark(const desk::HourMark& mark);
 
@@ -46,6 +50,7 @@ private:
     ObservePage* observe_ = nullptr;
     RegisterPage* register_ = nullptr;
     MonthPage* month_ = nullptr;
+    OldPage* oldPage_ = nullptr;
 };
 
 } // namespace wickbook::ui

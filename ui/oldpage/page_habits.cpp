@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/oldpage/page_habits.h"
+
+#include <QCoreApplication>
+#include <QSettings>
+
+#include <algorithm>
+#include <array>
+
+namespace wickbook::ui {
+
+namespace {
+
+struct FieldName {
+    const char* name;
+    const char* head;
+    const char* words;
+};
+constexpr std::array<FieldName, kPageFieldCount> kFields{{
+    {"dry", QT_TRANSLATE_NOOP("oldpage", "Dry"), QT_TRANSLATE_NOOP("oldpage", "Dry bulb as read")},
+    {"wet", QT_TRANSLATE_NOOP("oldpage", "Wet"), QT_TRANSLATE_NOOP("oldpage", "Wet bulb as read")},
+    {"wick", QT_TRANSLATE_NOOP("oldpage", "Wick"), QT_TRANSLATE_NOOP("oldpage", "Water or ice on the wick")},
+    {"weather", QT_TRANSLATE_NOOP("oldpage", "Weather"), QT_TRANSLATE_NOOP("oldpage", "Weather")},
+    {"wind", QT_TRANSLATE_NOOP("oldpage", "Wind"), QT_TRANSLATE_NOOP("oldpage", "Wind, Beaufort force")},
+    {"pressure", QT_TRANSLATE_NOOP("oldpage", "hPa"), QT_TRANSLATE_NOOP("oldpage", "Pressure, hPa")},
+    {"maximum", QT_TRANSLATE_NOOP("oldpage", "Max"), QT_TRANSLATE_NOOP("oldpage", "Maximum as read")},
+    {"minimum", QT_TRANSLATE_NOOP("oldpage", "Min"), QT_TRANSLATE_NOOP("oldpage", "Minimum as read")},
+    {"note", QT_TRANSLATE_NOOP("oldpage", "Note"), QT_TRANSLATE_NOOP("oldpage", "Note")},
+}};
+
+const FieldName& nameOf(PageField field) {
+    return kFields.at(static_cast<std::size_t>(field));
+}
+
+/// "dry+*": shown, Enter stops there; "wind": neither.
+QString columnText(const PageColumn& column) {
+    return pageFieldName(column.field) + (column.shown ? QStringLiteral("+") : QString{}) +
+           (column.onTheWay ? QStringLiteral("*") : QString{});
+}
+
+} // namespace
+
+QString pageFieldName(PageField field) {
+    return QString::fromLatin1(nameOf(field).name);
+}
+
+QString pageFieldHead(PageField field) {
+    return QCoreApplication::translate("oldpage", nameOf(field).head);
+}
+
+QString pageFieldWords(PageField field) {
+    return QCoreApplication::translate("oldpage", nameOf(field).words);
+}
+
+std::vector<PageColumn> PageHabits::usualColumns() {
+    return {{PageField::Dry, true, true},       {PageField::Wet, true, true},
+            {PageField::Wick, true, false},     {PageField::Weather, true, false},
+            {PageField::Wind, false, false},    {PageField::Pressure, false, false},
+            {PageField::Maximum, false, false}, {PageField::Minimum, false, false},
+            {PageField::Note, true, false}};
+}
+
+std::vector<PageField> PageHabits::shownFields() const {
+    std::vector<PageField> shown;
+    for (const PageColumn& column : columns) {
+        if (column.shown) {
+            shown.push_back(column.field);
+        }
+    }
+    return shown;
+}
+
+bool PageHabits::isOnTheWay(PageField field) const {
+    return std::any_of(columns.begin(), columns.end(), [field](const PageColumn& column) {
+        return column.field == field && column.shown && column.onTheWay;
+    });
+}
+
+void PageHabits::moveColumn(PageField field, int before) {
+    const auto at = std::find_if(columns.begin(), columns.end(),
+                                 [field](const PageColumn& column) { return column.field == field; });
+    const auto from = static_cast<int>(at - columns.begin());
+    const int to = std::clamp(before, 0, static_cast<int>(columns.size()));
+    if (from < to) {
+        std::rotate(columns.begin() + from, columns.begin() + from + 1, columns.begin() + to);
+    } else {
+        std::rotate(columns.begin() + to, columns.begin() + from, columns.begin() + from + 1);
+    }
+}
+
+PageHabits PageHabits::load(const QString& file, const QString& key) {
+    PageHabits habits;
+    if (file.isEmpty()) {
+        return habits;
+    }
+    QSettings settings(file, QSettings::IniFormat);
+    settings.beginGroup(key);
+    habits.withoutPoint = settings.value(QStringLiteral("withoutPoint"), false).toBool();
+    habits.downTheColumn = settings.value(QStringLiteral("downTheColumn"), false).toBool();
+    habits.hoursAbreast = settings.value(QStringLiteral("hoursAbreast"), false).toBool();
+    habits.notesAtEnd = settings.value(QStringLiteral("notesAtEnd"), false).toBool();
+    habits.month = settings.value(QStringLiteral("month")).toDate();
+    habits.paperBook = settings.value(QStringLiteral("paperBook")).toString();
+    habits.readBy = settings.value(QStringLiteral("readBy")).toString();
+    std::vector<PageColumn> kept;
+    for (const QString& text : settings.value(QStringLiteral("columns")).toStringList()) {
+        QString name = text;
+        PageColumn column;
+        column.onTheWay = name.endsWith(QLatin1Char('*'));
+        name.remove(QLatin1Char('*'));
+        column.shown = name.endsWith(QLatin1Char('+'));
+        name.remove(QLatin1Char('+'));
+        for (int field = 0; field < kPageFieldCount; ++field) {
+            column.field = static_cast<PageField>(field);
+            const bool again = std::any_of(kept.begin(), kept.end(), [&column](const PageColumn& other) {
+                return other.field == column.field;
+            });
+            if (pageFieldName(column.field) == name && !again) {
+                kept.push_back(column);
+                break;
+            }
+        }
+    }
+    // A file from another version, or edited by hand, may lack a field: the usual columns then.
+    if (std::ssize(kept) == kPageFieldCount) {
+        habits.columns = kept;
+    }
+    return habits;
+}
+
+void PageHabits::save(const QString& file, const QString& key) const {
+    if (file.isEmpty()) {
+        return;
+    }
+    QSettings settings(file, QSettings::IniFormat);
+    settings.beginGroup(key);
+    settings.setValue(QStringLiteral("withoutPoint"), withoutPoint);
+    settings.setValue(QStringLiteral("downTheColumn"), downTheColumn);
+    settings.setValue(QStringLiteral("hoursAbreast"), hoursAbreast);
+    settings.setValue(QStringLiteral("notesAtEnd"), notesAtEnd);
+    settings.setValue(QStringLiteral("month"), month);
+    settings.setValue(QStringLiteral("paperBook"), paperBook);
+    settings.setValue(QStringLiteral("readBy"), readBy);
+    QStringList texts;
+    for (const PageColumn& column : columns) {
+        texts << columnText(column);
+    }
+    settings.setValue(QStringLiteral("columns"), texts);
+}
+
+} // namespace wickbook::ui
