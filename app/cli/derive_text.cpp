@@ -14,11 +14,6 @@ namespace wickbook::cli {
 
 namespace {
 
-/// A real minus sign, as on paper: this is for reading, not for data.
-std::string number(double value, int decimals) {
-    return ui::numberWords(QLocale::c(), value, decimals).toStdString();
-}
-
 /// Name and value in two columns.
 void line(std::string& text, std::string_view name, const std::string& value) {
     text += fmt::format("  {:<24}{}\n", name, value);
@@ -33,13 +28,13 @@ std::string halfWidth(double u95, int decimals) {
 
 void leadText(std::string& text, const psychrometry::Derivation& derivation) {
     const double humidity = derivation.relativeHumidity->percent();
-    text += fmt::format("Relative humidity {} % ({})", number(humidity, 0), number(humidity, 2));
+    text += fmt::format("Relative humidity {} % ({})", paperNumber(humidity, 0), paperNumber(humidity, 2));
     if (derivation.uncertainty) {
         text += fmt::format(" {}", halfWidth(derivation.uncertainty->relativeHumidityU95, 1));
     }
     if (derivation.dewPoint) {
         const double dew = derivation.dewPoint->celsius();
-        text += fmt::format(", dew point {} °C ({})", number(dew, 1), number(dew, 2));
+        text += fmt::format(", dew point {} °C ({})", paperNumber(dew, 1), paperNumber(dew, 2));
         if (derivation.uncertainty && derivation.uncertainty->dewPointU95) {
             text += fmt::format(" {}", halfWidth(*derivation.uncertainty->dewPointU95, 1));
         }
@@ -51,37 +46,37 @@ void leadText(std::string& text, const psychrometry::Derivation& derivation) {
         const auto& budget = *derivation.uncertainty;
         const bool cut =
             humidity - budget.relativeHumidityU95 < 0 || humidity + budget.relativeHumidityU95 > 100;
-        text +=
-            fmt::format("± holds for about 95 readings in 100 (k = 2){}.\n",
-                        cut ? fmt::format("; the humidity lies between {} and {} %",
-                                          number(budget.lowestHumidity, 1), number(budget.highestHumidity, 1))
-                            : std::string{});
+        text += fmt::format("± holds for about 95 readings in 100 (k = 2){}.\n",
+                            cut ? fmt::format("; the humidity lies between {} and {} %",
+                                              paperNumber(budget.lowestHumidity, 1),
+                                              paperNumber(budget.highestHumidity, 1))
+                                : std::string{});
     }
 }
 
 void quantitiesText(std::string& text, const psychrometry::Derivation& derivation) {
-    line(text, "vapour pressure", number(derivation.vapourPressure->hectopascals(), 2) + " hPa");
+    line(text, "vapour pressure", paperNumber(derivation.vapourPressure->hectopascals(), 2) + " hPa");
     if (derivation.frostPoint) {
-        line(text, "frost point", number(derivation.frostPoint->celsius(), 2) + " °C");
+        line(text, "frost point", paperNumber(derivation.frostPoint->celsius(), 2) + " °C");
     }
-    line(text, "depression", number(derivation.depression.kelvins(), 2) + " °C");
+    line(text, "depression", paperNumber(derivation.depression.kelvins(), 2) + " °C");
     if (derivation.vapourPressureDeficit) {
         line(text, "vapour pressure deficit",
-             number(derivation.vapourPressureDeficit->hectopascals(), 2) + " hPa");
+             paperNumber(derivation.vapourPressureDeficit->hectopascals(), 2) + " hPa");
     }
     if (derivation.absoluteHumidity) {
-        line(text, "absolute humidity", number(*derivation.absoluteHumidity, 2) + " g/m³");
+        line(text, "absolute humidity", paperNumber(*derivation.absoluteHumidity, 2) + " g/m³");
     }
     if (derivation.mixingRatio) {
-        line(text, "mixing ratio", number(*derivation.mixingRatio, 2) + " g/kg");
+        line(text, "mixing ratio", paperNumber(*derivation.mixingRatio, 2) + " g/kg");
     }
 }
 
 void basisText(std::string& text, const PairResult& result) {
     const auto& derivation = *result.derivation;
     line(text, "dry bulb, wet bulb",
-         fmt::format("{} °C, {} °C{}", number(result.input.dry.celsius(), 2),
-                     number(result.input.wet.celsius(), 2),
+         fmt::format("{} °C, {} °C{}", paperNumber(result.input.dry.celsius(), 2),
+                     paperNumber(result.input.wet.celsius(), 2),
                      derivation.wickUsed == psychrometry::WickState::Ice     ? ", wick frozen"
                      : derivation.wickUsed == psychrometry::WickState::Water ? ", wick of water"
                                                                              : ""));
@@ -92,7 +87,7 @@ void basisText(std::string& text, const PairResult& result) {
                                                             : coefficientSource(result)));
     }
     line(text, "pressure",
-         fmt::format("{} hPa, {}", number(result.input.pressure.hectopascals(), 2),
+         fmt::format("{} hPa, {}", paperNumber(result.input.pressure.hectopascals(), 2),
                      pressureOriginText(result.pressureOrigin)));
 }
 
@@ -105,6 +100,10 @@ void findingsText(std::string& text, const PairResult& result) {
 }
 
 } // namespace
+
+std::string paperNumber(double value, int decimals) {
+    return ui::numberWords(QLocale::c(), value, decimals).toStdString();
+}
 
 std::string coefficientSource(const PairResult& result) {
     if (!result.exposure) {

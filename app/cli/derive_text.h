@@ -16,6 +16,9 @@ std::string pairText(const PairResult& result);
 /// Steps end where the derivation did.
 std::string workingText(const PairResult& result);
 
+/// A number for reading, not for data: with a real minus sign, as on paper.
+std::string paperNumber(double value, int decimals);
+
 /// Exposure and where its coefficient comes from; empty where none is known.
 std::string coefficientSource(const PairResult& result);
 /// "assumed: mean at sea level" and the like.

@@ -22,15 +22,11 @@ using psychrometry::Surface;
 constexpr std::string_view kOverWater =
     "−6096.9385/T + 16.635794 − 2.711193e−2 T + 1.673952e−5 T² + 2.433502 ln T";
 constexpr std::string_view kOverIce =
-    "−6024.5282/T + 24.721994 + 1.0613868e−2 T − 1.3198825e−5 T² − 0.49382577 ln T";
-
-std::string number(double value, int decimals) {
-    return ui::numberWords(QLocale::c(), value, decimals).toStdString();
-}
+    "−6024.5282/T + 24.7219 + 1.0613868e−2 T − 1.3198825e−5 T² − 0.49382577 ln T";
 
 /// A second factor in a product: −0.4 stands in brackets.
 std::string factor(double value, int decimals) {
-    const std::string text = number(value, decimals);
+    const std::string text = paperNumber(value, decimals);
     return value < 0 ? "(" + text + ")" : text;
 }
 
@@ -43,7 +39,8 @@ void saturationStep(std::string& text, std::string_view symbol, std::string_view
     }
     text += fmt::format("   ln {} = {}\n", symbol, surface == Surface::Ice ? kOverIce : kOverWater);
     text += fmt::format("   T = {} + 273.15 = {} K, so {}({}) = {} hPa\n", factor(temperature.celsius(), 2),
-                        number(temperature.kelvin(), 2), symbol, bulb, number(saturation->hectopascals(), 4));
+                        paperNumber(temperature.kelvin(), 2), symbol, bulb,
+                        paperNumber(saturation->hectopascals(), 4));
 }
 
 void coefficientStep(std::string& text, const PairResult& result) {
@@ -74,7 +71,7 @@ void vapourStep(std::string& text, const PairResult& result) {
     const auto& derivation = *result.derivation;
     const double f = derivation.coefficient->enhancement;
     const bool ice = derivation.wickUsed == psychrometry::WickState::Ice;
-    const std::string vapour = number(derivation.vapourPressure->hectopascals(), 4);
+    const std::string vapour = paperNumber(derivation.vapourPressure->hectopascals(), 4);
     const std::string_view symbol = ice ? "e_i" : "e_w";
     if (derivation.takenAsSaturation) {
         text +=
@@ -91,12 +88,12 @@ void vapourStep(std::string& text, const PairResult& result) {
                                                                    ice ? Surface::Ice : Surface::Water);
     text += fmt::format("   e = f {}(t_w) − A p (t − t_w)\n", symbol);
     if (saturation) {
-        text +=
-            fmt::format("     = {} × {} − {} × {} × {} = {} hPa\n",
-                        units::exactText(std::round(f * 1e6) / 1e6), number(saturation->hectopascals(), 4),
-                        units::exactText(std::round(derivation.coefficient->perKelvin * 1e9) / 1e9),
-                        number(result.input.pressure.hectopascals(), 2),
-                        factor(result.input.dry.celsius() - wet, 2), vapour);
+        text += fmt::format("     = {} × {} − {} × {} × {} = {} hPa\n",
+                            units::exactText(std::round(f * 1e6) / 1e6),
+                            paperNumber(saturation->hectopascals(), 4),
+                            units::exactText(std::round(derivation.coefficient->perKelvin * 1e9) / 1e9),
+                            paperNumber(result.input.pressure.hectopascals(), 2),
+                            factor(result.input.dry.celsius() - wet, 2), vapour);
     }
 }
 
@@ -129,10 +126,11 @@ void budgetText(std::string& text, const psychrometry::UncertaintyBudget& budget
 std::string workingText(const PairResult& result) {
     std::string text = "\nWorking\n";
     const auto& derivation = *result.derivation;
-    text += fmt::format("1. Readings: t = {} °C, t_w = {} °C, depression t − t_w = {} K\n",
-                        number(result.input.dry.celsius(), 2), number(result.input.wet.celsius(), 2),
-                        number(derivation.depression.kelvins(), 2));
-    text += fmt::format("2. Pressure: p = {} hPa, {}\n", number(result.input.pressure.hectopascals(), 2),
+    text +=
+        fmt::format("1. Readings: t = {} °C, t_w = {} °C, depression t − t_w = {} K\n",
+                    paperNumber(result.input.dry.celsius(), 2), paperNumber(result.input.wet.celsius(), 2),
+                    paperNumber(derivation.depression.kelvins(), 2));
+    text += fmt::format("2. Pressure: p = {} hPa, {}\n", paperNumber(result.input.pressure.hectopascals(), 2),
                         pressureOriginText(result.pressureOrigin));
     if (!derivation.coefficient) {
         return text + "The work ends here: see the findings.\n";
@@ -148,18 +146,19 @@ std::string workingText(const PairResult& result) {
     saturationStep(text, "e_w", "t", result.input.dry, Surface::Water);
     const auto atDry = psychrometry::saturationVapourPressure(result.input.dry, Surface::Water);
     if (atDry) {
-        text +=
-            fmt::format("   U = 100 e / (f e_w(t)) = 100 × {} / ({} × {}) = {} %\n",
-                        number(derivation.vapourPressure->hectopascals(), 4),
-                        units::exactText(std::round(derivation.coefficient->enhancement * 1e6) / 1e6),
-                        number(atDry->hectopascals(), 4), number(derivation.relativeHumidity->percent(), 4));
+        text += fmt::format("   U = 100 e / (f e_w(t)) = 100 × {} / ({} × {}) = {} %\n",
+                            paperNumber(derivation.vapourPressure->hectopascals(), 4),
+                            units::exactText(std::round(derivation.coefficient->enhancement * 1e6) / 1e6),
+                            paperNumber(atDry->hectopascals(), 4),
+                            paperNumber(derivation.relativeHumidity->percent(), 4));
     }
     text += "6. Dew point: the temperature at which f e_w = e\n";
-    text += derivation.dewPoint ? fmt::format("   t_d = {} °C\n", number(derivation.dewPoint->celsius(), 4))
-                                : std::string{"   lies below −60 °C and is left out\n"};
+    text += derivation.dewPoint
+                ? fmt::format("   t_d = {} °C\n", paperNumber(derivation.dewPoint->celsius(), 4))
+                : std::string{"   lies below −60 °C and is left out\n"};
     if (derivation.frostPoint) {
         text += fmt::format("   frost point, where f e_i = e: {} °C\n",
-                            number(derivation.frostPoint->celsius(), 4));
+                            paperNumber(derivation.frostPoint->celsius(), 4));
     }
     if (derivation.uncertainty) {
         budgetText(text, *derivation.uncertainty);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/rule.h"
+#include "core/units/binary_fraction.h"
 
 #include <initializer_list>
 
@@ -9,8 +10,7 @@
 
 namespace wickbook::checks {
 
-/// Tenths have no exact binary fraction: a difference of 0.2 must still count as 0.2.
-inline constexpr double kBinaryFraction = 1e-9;
+using units::kBinaryFraction;
 
 /// Hours from one reading to the other; positive where the second is later.
 double hoursBetween(const record::DerivedReading& earlier, const record::DerivedReading& later);

@@ -10,16 +10,17 @@
 
 #include "core/psychrometry/quantities.h"
 #include "core/psychrometry/ranges.h"
+#include "core/units/binary_fraction.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace wickbook::psychrometry {
 
+using units::kBinaryFraction;
+
 namespace {
 
-/// Tenths have no exact binary fraction: 20.2 − 20.0 must still count as 0.2.
-constexpr double kBinaryFraction = 1e-9;
 constexpr double kSaturationTolerance = 0.2;      // kelvins
 constexpr double kExtrapolatedBelowCelsius = -20; // over supercooled water
 

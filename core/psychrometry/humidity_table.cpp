@@ -5,15 +5,17 @@
 #include "core/psychrometry/humidity_table.h"
 
 #include "core/psychrometry/ranges.h"
+#include "core/units/binary_fraction.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace wickbook::psychrometry {
 
+using units::kBinaryFraction;
+
 namespace {
 
-constexpr double kBinaryFraction = 1e-9;
 constexpr std::size_t kMostRows = 500;
 constexpr std::size_t kMostColumns = 200;
 

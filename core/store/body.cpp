@@ -103,6 +103,11 @@ bool flag(const Json& object, const char* key) {
     return value->get<bool>();
 }
 
+void putText(Json& object, const char* key, const std::string& text) {
+    if (!text.empty())
+        object[key] = text;
+}
+
 std::string text(const Json& object, const char* key) {
     const Json* value = find(object, key);
     return value == nullptr ? std::string{} : textValue(*value, key);

@@ -33,6 +33,11 @@ std::int64_t integer(const Json& value, const char* what,
                      std::int64_t highest = std::numeric_limits<std::int64_t>::max());
 double number(const Json& value, const char* what);
 bool flag(const Json& object, const char* key);
+/// Instants far enough for any register, and so near that sums of them never overflow.
+inline constexpr std::int64_t kInstantLimit = 100'000'000'000; // s: the years −1199 … 5138
+
+/// An empty text is not written: absent means not given.
+void putText(Json& object, const char* key, const std::string& text);
 /// Empty where absent.
 std::string text(const Json& object, const char* key);
 std::string textValue(const Json& value, const char* what);

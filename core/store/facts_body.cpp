@@ -11,21 +11,16 @@
 namespace wickbook::store {
 
 using body::Json;
+using body::kInstantLimit;
+using body::putText;
 
 namespace {
-
-constexpr std::int64_t kInstantLimit = 100'000'000'000; // s, as in observation_body.cpp
 
 /// JSON has no word for them, and a coefficient that isn't a number must not become a missing one.
 double finite(double value) {
     if (!std::isfinite(value))
         throw UnkeepableValue("a number of the station's facts is not finite");
     return value;
-}
-
-void putText(Json& object, const char* key, const std::string& text) {
-    if (!text.empty())
-        object[key] = text;
 }
 
 void putWithdrawn(Json& object, bool withdrawn) {

@@ -8,20 +8,15 @@
 namespace wickbook::store {
 
 using body::Json;
+using body::kInstantLimit;
+using body::putText;
 using record::Observation;
 
 namespace {
 
-// Wide enough for any register and narrow enough that sums of them never overflow.
-constexpr std::int64_t kInstantLimit = 100'000'000'000; // s: the years −1199 … 5138
 constexpr std::int64_t kDayLimit = 1'000'000;           // days: the years −768 … 4707
 constexpr std::int64_t kOffsetLimit = 48 * 3600;        // s
 constexpr std::int64_t kLastMinute = 24 * 60;
-
-void putText(Json& object, const char* key, const std::string& text) {
-    if (!text.empty())
-        object[key] = text;
-}
 
 void putFlag(Json& object, const char* key, bool value) {
     if (value)

@@ -16,9 +16,9 @@ namespace {
 constexpr double kRadius = 3.0;
 constexpr double kSmallRadius = 2.0;
 
-QString words(const char* text) {
-    return QCoreApplication::translate("charts", text);
-}
+struct ChartText {
+    Q_DECLARE_TR_FUNCTIONS(charts)
+};
 
 } // namespace
 
@@ -119,17 +119,17 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     if (std::any_of(chart_.points_->extras.begin(), chart_.points_->extras.end(), [&](const auto& point) {
             return point.instant >= chart_.from_ && point.instant <= chart_.to_;
         })) {
-        entry(8, words("extra"), [&](QPointF at) {
+        entry(8, ChartText::tr("extra"), [&](QPointF at) {
             drawKept(*painter, PointShape::Extra, at + QPointF{4, 0}, kRadius, tokens.soft);
         });
     }
     if (doubtful) {
-        entry(8, words("doubtful"), [&](QPointF at) {
+        entry(8, ChartText::tr("doubtful"), [&](QPointF at) {
             drawHollow(*painter, PointShape::Circle, at + QPointF{4, 0}, kRadius, tokens.query, tokens.sheet);
         });
     }
     if (erroneous) {
-        entry(8, words("erroneous"), [&](QPointF at) {
+        entry(8, ChartText::tr("erroneous"), [&](QPointF at) {
             drawCross(*painter, at + QPointF{4, 0}, kRadius, tokens.wrong);
         });
     }
@@ -150,14 +150,14 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
         };
     };
     if (chart_.showsWickChanges()) {
-        entry(8, words("wick changed"), upright({2, 3}));
+        entry(8, ChartText::tr("wick changed"), upright({2, 3}));
     }
     if (inSight(ChartEvent::Kind::InstrumentsChanged) || inSight(ChartEvent::Kind::StationChanged)) {
-        entry(8, words("station or instruments changed"), upright({}));
+        entry(8, ChartText::tr("station or instruments changed"), upright({}));
     }
     if (!chart_.average_.spans.empty()) {
         //: the station's own mean range; %1 is how many years
-        entry(12, words("station average, %1 years").arg(chart_.average_.years), [&](QPointF at) {
+        entry(12, ChartText::tr("station average, %1 years").arg(chart_.average_.years), [&](QPointF at) {
             QColor fill = tokens.accent;
             fill.setAlphaF(0.2F);
             painter->fillRect(QRectF{at.x(), at.y() - 5, 12, 10}, fill);

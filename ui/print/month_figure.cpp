@@ -20,12 +20,12 @@ constexpr QSizeF kFigureSize{800, 540};
 constexpr int kPngWidth = 2400;
 constexpr double kDotsPerMetre = 300 / 0.0254;
 
+} // namespace
+
 record::Instant startOf(const record::StationRecord& station, record::StationDate day) {
     const record::Instant about{day.time_since_epoch()};
     return record::startOfDate(day, station.periodAt(about).zone);
 }
-
-} // namespace
 
 QString stationHeading(const record::StationRecord& station) {
     const QString name = QString::fromStdString(station.name());

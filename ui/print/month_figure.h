@@ -42,6 +42,8 @@ bool writeFigureSvg(const report::MonthReport& report, const QLocale& locale, QI
 
 /// "Invented station · Hill End" where the station is invented, else its name.
 QString stationHeading(const record::StationRecord& station);
+/// The first instant of a day by the clock the station then kept.
+record::Instant startOf(const record::StationRecord& station, record::StationDate day);
 /// The unit the station's thermometers read in during the month.
 units::TemperatureUnit unitOf(const report::MonthReport& report);
 

@@ -21,9 +21,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("files", text);
-}
+struct FileText {
+    Q_DECLARE_TR_FUNCTIONS(files)
+};
 
 QByteArray bytesOf(const std::string& text) {
     return {text.data(), static_cast<qsizetype>(text.size())};
@@ -68,7 +68,8 @@ tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArr
         //: %1 a path, %2 the system's own reason
         return tl::unexpected(FileError{
             path,
-            words("%1 could not be written: %2. Choose another folder or free some space, then try again.")
+            FileText::tr(
+                "%1 could not be written: %2. Choose another folder or free some space, then try again.")
                 .arg(QDir::toNativeSeparators(path), file.errorString())});
     };
     if (!file.open(QIODevice::WriteOnly)) {
@@ -85,9 +86,10 @@ tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& 
                                                      const MonthFilesRequest& request) {
     const QDir folder(request.folder);
     if (!folder.exists() && !QDir().mkpath(request.folder)) {
-        return tl::unexpected(FileError{
-            request.folder, words("The folder %1 could not be made. Choose another place and try again.")
-                                .arg(QDir::toNativeSeparators(request.folder))});
+        return tl::unexpected(
+            FileError{request.folder,
+                      FileText::tr("The folder %1 could not be made. Choose another place and try again.")
+                          .arg(QDir::toNativeSeparators(request.folder))});
     }
     struct Part {
         QString name;
@@ -121,7 +123,7 @@ tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& 
         const std::optional<QByteArray> bytes = part.bytes();
         if (!bytes) {
             return tl::unexpected(
-                FileError{path, words("%1 could not be drawn. The files before it were written.")
+                FileError{path, FileText::tr("%1 could not be drawn. The files before it were written.")
                                     .arg(QDir::toNativeSeparators(path))});
         }
         if (auto done = writeWholeFile(path, *bytes); !done) {

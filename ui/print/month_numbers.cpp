@@ -1,19 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/month_figure.h"
 #include "ui/print/month_return.h"
+#include "ui/print/paper_text.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
-#include <QCoreApplication>
-
 namespace wickbook::ui {
 
 namespace {
-
-QString words(const char* text) {
-    return QCoreApplication::translate("print", text);
-}
 
 /// Writes one column of the numbers: an hour's, or that of the hours together.
 class NumbersColumn {
@@ -87,17 +82,17 @@ private:
 QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
     const QString degrees = unitWords(unit);
     const auto inDegrees = [&](const char* text) {
-        return QStringLiteral("%1, %2").arg(words(text), degrees);
+        return QStringLiteral("%1, %2").arg(PaperText::tr(text), degrees);
     };
-    const QString highest = words("highest at observing hours");
-    const QString lowest = words("lowest at observing hours");
-    return {words("mean relative humidity"),
+    const QString highest = PaperText::tr("highest at observing hours");
+    const QString lowest = PaperText::tr("lowest at observing hours");
+    return {PaperText::tr("mean relative humidity"),
             highest,
             lowest,
             inDegrees("mean dew point"),
             highest,
             lowest,
-            words("mean vapour pressure, hPa"),
+            PaperText::tr("mean vapour pressure, hPa"),
             highest,
             lowest,
             inDegrees("dew point of the mean vapour pressure"),
@@ -106,13 +101,13 @@ QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
             lowest,
             inDegrees("mean dry bulb"),
             inDegrees("mean wet bulb"),
-            words("days at or above %1").arg(percentWords(locale, 95)),
-            words("days at or below %1").arg(percentWords(locale, 40)),
-            words("days with fog noted"),
-            words("expected"),
-            words("counted (n)"),
-            words("missing"),
-            words("set aside")};
+            PaperText::tr("days at or above %1").arg(percentWords(locale, 95)),
+            PaperText::tr("days at or below %1").arg(percentWords(locale, 40)),
+            PaperText::tr("days with fog noted"),
+            PaperText::tr("expected"),
+            PaperText::tr("counted (n)"),
+            PaperText::tr("missing"),
+            PaperText::tr("set aside")};
 }
 
 } // namespace
@@ -127,7 +122,7 @@ PageTable numbersTable(const report::MonthReport& report, const QLocale& locale)
         table.columns.push_back({hourWords(*hour.hour), 2.2, Qt::AlignRight});
         columns.push_back(NumbersColumn(hour, locale, unit).cells());
     }
-    table.columns.push_back({words("mean of observing hours"), 2.6, Qt::AlignRight});
+    table.columns.push_back({PaperText::tr("mean of observing hours"), 2.6, Qt::AlignRight});
     columns.push_back(NumbersColumn(report.summary.all, locale, unit).cells());
 
     const QStringList names = numberNames(locale, unit);

@@ -2,11 +2,10 @@
 #include "ui/print/month_return.h"
 
 #include "ui/print/month_figure.h"
+#include "ui/print/paper_text.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <map>
@@ -17,31 +16,27 @@ namespace {
 
 constexpr std::size_t kHoursAcross = 3;
 
-QString words(const char* text) {
-    return QCoreApplication::translate("print", text);
-}
-
 /// Mark of a reading that statistics leave out, or what stands in its place.
 QString remarkOf(const report::MonthLine& line) {
     if (line.reading == nullptr) {
-        return line.toCome ? QString{} : words("missing");
+        return line.toCome ? QString{} : PaperText::tr("missing");
     }
     const record::Observation& values = line.reading->reading.values();
     QStringList parts;
     if (values.origin == record::Origin::Missing) {
-        parts << (values.missingReason.empty() ? words("missing")
+        parts << (values.missingReason.empty() ? PaperText::tr("missing")
                                                : QString::fromStdString(values.missingReason));
     } else if (line.reading->leftOut) {
-        parts << (values.quality == record::Quality::NotJudged ? words("set aside")
+        parts << (values.quality == record::Quality::NotJudged ? PaperText::tr("set aside")
                                                                : qualityWords(values.quality));
     } else if (!values.hasPair()) {
-        parts << words("incomplete");
+        parts << PaperText::tr("incomplete");
     }
     if (values.origin == record::Origin::Estimated) {
         parts << originWords(values.origin);
     }
     if (line.reading->reading.stored.revisionCount > 1) {
-        parts << words("corrected");
+        parts << PaperText::tr("corrected");
     }
     if (const QString weather = weatherSetWords(values.weather);
         !weather.isEmpty() && !values.weather->empty()) {
@@ -75,13 +70,14 @@ QStringList cellsOf(const report::MonthLine& line, const QLocale& locale, units:
 
 void addHourColumns(std::vector<PageColumn>& columns, std::size_t hoursAcross) {
     const double remark = hoursAcross == 1 ? 11 : (hoursAcross == 2 ? 5 : 3.4);
-    columns.push_back({words("T"), 1.6, Qt::AlignRight});
-    columns.push_back({words("Tw"), 1.6, Qt::AlignRight});
-    columns.push_back({words("RH"), 1.3, Qt::AlignRight});
-    columns.push_back({words("Td"), 1.6, Qt::AlignRight});
-    columns.push_back({words("wick"), 2.1, Qt::AlignHCenter});
+    columns.push_back({PaperText::tr("T"), 1.6, Qt::AlignRight});
+    columns.push_back({PaperText::tr("Tw"), 1.6, Qt::AlignRight});
+    columns.push_back({PaperText::tr("RH"), 1.3, Qt::AlignRight});
+    columns.push_back({PaperText::tr("Td"), 1.6, Qt::AlignRight});
+    columns.push_back({PaperText::tr("wick"), 2.1, Qt::AlignHCenter});
     // Three hours across leave no room for both words.
-    columns.push_back({hoursAcross < 3 ? words("weather, remark") : words("remark"), remark, Qt::AlignLeft});
+    columns.push_back({hoursAcross < 3 ? PaperText::tr("weather, remark") : PaperText::tr("remark"), remark,
+                       Qt::AlignLeft});
 }
 
 QString dayWords(const QLocale& locale, record::StationDate day) {
@@ -141,7 +137,7 @@ std::vector<PageTable> dayTables(const report::MonthReport& report, const QLocal
 PageTable extrasTable(const report::MonthReport& report, const QLocale& locale) {
     PageTable table;
     table.fontSize = 7.5;
-    table.columns.push_back({words("when"), 5.5, Qt::AlignLeft});
+    table.columns.push_back({PaperText::tr("when"), 5.5, Qt::AlignLeft});
     addHourColumns(table.columns, 1);
     for (const report::MonthLine& line : report.lines) {
         if (line.extra) {
@@ -160,13 +156,14 @@ QStringList withheldSentences(const report::MonthReport& report) {
         std::any_of(hours.begin(), hours.end(), [](const climate::HourSummary& hour) {
             return hour.withheld != climate::Withheld::No;
         })) {
-        return {words("No mean yet: the month is not over, and days without a reading, also those to come, "
-                      "count as missing (WMO-No. 1203).")};
+        return {PaperText::tr(
+            "No mean yet: the month is not over, and days without a reading, also those to come, "
+            "count as missing (WMO-No. 1203).")};
     }
     for (const climate::HourSummary& hour : hours) {
         if (hour.withheld != climate::Withheld::No) {
             //: %1 an observing hour, %2 a sentence why there is no mean
-            sentences << words("%1: %2").arg(hourWords(*hour.hour), withheldWords(hour.withheld));
+            sentences << PaperText::tr("%1: %2").arg(hourWords(*hour.hour), withheldWords(hour.withheld));
         }
     }
     return sentences;
@@ -182,8 +179,8 @@ QStringList correctionSentences(const report::MonthReport& report, const QLocale
         const QString who = QString::fromStdString(stored.stamp.author.who);
         const QString why = QString::fromStdString(stored.stamp.author.why);
         //: %1 date and hour, %2 why a reading was revised
-        QString sentence =
-            words("%1: %2").arg(hourAndDateWords(locale, line.hour), why.isEmpty() ? words("revised") : why);
+        QString sentence = PaperText::tr("%1: %2").arg(hourAndDateWords(locale, line.hour),
+                                                       why.isEmpty() ? PaperText::tr("revised") : why);
         if (!who.isEmpty()) {
             sentence += QStringLiteral(" (%1)").arg(who);
         }

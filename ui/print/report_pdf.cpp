@@ -4,11 +4,11 @@
 #include "ui/print/month_figure.h"
 #include "ui/print/month_return.h"
 #include "ui/print/page_writer.h"
+#include "ui/print/paper_text.h"
 #include "ui/text/month_paragraph.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
-#include <QCoreApplication>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPdfWriter>
@@ -21,10 +21,6 @@ constexpr double kMarginMillimetres = 15;
 constexpr double kBody = 9;
 constexpr double kSmall = 8;
 constexpr double kPart = 11;
-
-QString words(const char* text) {
-    return QCoreApplication::translate("print", text);
-}
 
 void newsletter(PageWriter& page, const report::MonthReport& report, const QLocale& locale) {
     page.heading(
@@ -49,12 +45,12 @@ void sentences(PageWriter& page, const QString& heading, const QStringList& line
 
 void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QLocale& locale) {
     page.newPage();
-    page.heading(words("Monthly return · %1 · %2")
+    page.heading(PaperText::tr("Monthly return · %1 · %2")
                      .arg(stationHeading(report.station), monthWords(locale, report.month)),
                  13);
     page.paragraph(
-        words("T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. "
-              "All at observing hours.")
+        PaperText::tr("T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. "
+                      "All at observing hours.")
             .arg(unitOf(report) == units::TemperatureUnit::Celsius ? QStringLiteral("°C")
                                                                    : QStringLiteral("°F")),
         kSmall, lightTokens().soft);
@@ -62,28 +58,28 @@ void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QL
         page.table(table);
     }
     if (const PageTable extras = extrasTable(report, locale); !extras.rows.empty()) {
-        page.heading(words("Extra readings, outside the means"), kPart);
+        page.heading(PaperText::tr("Extra readings, outside the means"), kPart);
         page.table(extras);
     }
     page.need(260);
-    page.heading(words("The month's numbers, at observing hours"), kPart);
+    page.heading(PaperText::tr("The month's numbers, at observing hours"), kPart);
     page.table(numbersTable(report, locale));
     for (const QString& sentence : withheldSentences(report)) {
         page.paragraph(sentence, kSmall, lightTokens().ink);
     }
     if (report.openQueries > 0) {
-        page.paragraph(words("Queries still open, set aside until they are judged: %1.")
+        page.paragraph(PaperText::tr("Queries still open, set aside until they are judged: %1.")
                            .arg(QString::number(report.openQueries)),
                        kSmall, lightTokens().ink);
     }
     page.space(6);
-    sentences(page, words("Corrections made"), correctionSentences(report, locale));
+    sentences(page, PaperText::tr("Corrections made"), correctionSentences(report, locale));
     for (const FactLines& block : stationBlocks(report, locale)) {
         page.need(90);
-        page.heading(words("The station"), kPart);
+        page.heading(PaperText::tr("The station"), kPart);
         page.facts(block, kSmall);
     }
-    sentences(page, words("How the numbers were made"), methodSentences(report, locale));
+    sentences(page, PaperText::tr("How the numbers were made"), methodSentences(report, locale));
 }
 
 } // namespace

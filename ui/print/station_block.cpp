@@ -2,11 +2,10 @@
 #include "core/psychrometry/exposure.h"
 #include "ui/print/month_figure.h"
 #include "ui/print/month_return.h"
+#include "ui/print/paper_text.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -16,15 +15,6 @@ namespace wickbook::ui {
 
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("print", text);
-}
-
-record::Instant startOf(const record::StationRecord& station, record::StationDate day) {
-    const record::Instant about{day.time_since_epoch()};
-    return record::startOfDate(day, station.periodAt(about).zone);
-}
-
 QString degreesWords(const QLocale& locale, double degrees, const QString& positive,
                      const QString& negative) {
     return numberWords(locale, std::abs(degrees), 4) + QStringLiteral("° ") +
@@ -32,30 +22,32 @@ QString degreesWords(const QLocale& locale, double degrees, const QString& posit
 }
 
 QString positionWords(const QLocale& locale, const record::Position& position) {
-    return QStringLiteral("%1, %2").arg(degreesWords(locale, position.latitude, words("N"), words("S")),
-                                        degreesWords(locale, position.longitude, words("E"), words("W")));
+    return QStringLiteral("%1, %2").arg(
+        degreesWords(locale, position.latitude, PaperText::tr("N"), PaperText::tr("S")),
+        degreesWords(locale, position.longitude, PaperText::tr("E"), PaperText::tr("W")));
 }
 
 /// 7.99e-4 as "7.99 × 10⁻⁴ per K".
 QString coefficientNumber(const QLocale& locale, double perKelvin) {
-    return words("%1 × 10⁻⁴ per K").arg(numberWords(locale, perKelvin * 1e4, 2));
+    return PaperText::tr("%1 × 10⁻⁴ per K").arg(numberWords(locale, perKelvin * 1e4, 2));
 }
 
 QString coefficientWords(const QLocale& locale, const record::StationPeriod& period) {
     const psychrometry::ExposureEntry& entry = psychrometry::entryOf(period.exposure);
     if (period.exposure == psychrometry::Exposure::Own) {
         if (!period.ownCoefficient) {
-            return words("own, not stated");
+            return PaperText::tr("own, not stated");
         }
         QString text =
-            words("water %1").arg(coefficientNumber(locale, period.ownCoefficient->waterPerKelvin));
+            PaperText::tr("water %1").arg(coefficientNumber(locale, period.ownCoefficient->waterPerKelvin));
         if (period.ownCoefficient->icePerKelvin) {
-            text += words(", ice %1").arg(coefficientNumber(locale, *period.ownCoefficient->icePerKelvin));
+            text += PaperText::tr(", ice %1")
+                        .arg(coefficientNumber(locale, *period.ownCoefficient->icePerKelvin));
         }
-        return text + words("; fitted at this station");
+        return text + PaperText::tr("; fitted at this station");
     }
     //: %1 and %2 are coefficients, %3 where they come from
-    return words("water %1, ice %2; %3")
+    return PaperText::tr("water %1, ice %2; %3")
         .arg(coefficientNumber(locale, entry.waterCoefficient),
              coefficientNumber(locale, entry.iceCoefficient),
              QString::fromUtf8(entry.source.data(), static_cast<qsizetype>(entry.source.size())));
@@ -72,7 +64,7 @@ QString hoursWords(const record::StationPeriod& period) {
 QString thermometerWords(const QLocale& locale, const record::StationRecord& station,
                          const record::Thermometer* thermometer, record::Instant at) {
     if (thermometer == nullptr) {
-        return words("none on record");
+        return PaperText::tr("none on record");
     }
     QStringList parts;
     if (!thermometer->name.empty()) {
@@ -81,11 +73,12 @@ QString thermometerWords(const QLocale& locale, const record::StationRecord& sta
     if (!thermometer->liquid.empty()) {
         parts << QString::fromStdString(thermometer->liquid);
     }
-    parts << words("read to %1 %2").arg(readWords(locale, thermometer->step), unitWords(thermometer->unit));
+    parts << PaperText::tr("read to %1 %2")
+                 .arg(readWords(locale, thermometer->step), unitWords(thermometer->unit));
     if (const record::Correction* correction = station.correctionAt(thermometer->id, at)) {
-        parts << words("corrected (%1)").arg(QString::fromStdString(correction->source));
+        parts << PaperText::tr("corrected (%1)").arg(QString::fromStdString(correction->source));
     } else {
-        parts << words("no correction on record");
+        parts << PaperText::tr("no correction on record");
     }
     return parts.join(QStringLiteral(", "));
 }
@@ -100,7 +93,7 @@ QString pressureWords(const report::MonthReport& report) {
     QStringList parts;
     for (const auto& [source, count] : counts) {
         //: %1 "read" or "from elevation", %2 how many readings
-        parts << words("%1 (%2 readings)").arg(pressureSourceWords(source), QString::number(count));
+        parts << PaperText::tr("%1 (%2 readings)").arg(pressureSourceWords(source), QString::number(count));
     }
     return parts.isEmpty() ? numberWords({}, std::nullopt, 0) : parts.join(QStringLiteral(", "));
 }
@@ -119,27 +112,27 @@ std::vector<FactLines> stationBlocks(const report::MonthReport& report, const QL
         }
         const record::Instant at = period.from ? std::max(begin, *period.from) : begin;
         FactLines lines;
-        lines.emplace_back(words("station"), stationHeading(station));
+        lines.emplace_back(PaperText::tr("station"), stationHeading(station));
         if (period.from && *period.from > begin) {
             lines.emplace_back(
-                words("valid from"),
+                PaperText::tr("valid from"),
                 longDateWords(locale, date::floor<date::days>(period.zone.localAt(*period.from))));
         }
-        lines.emplace_back(words("position"), positionWords(locale, period.position));
+        lines.emplace_back(PaperText::tr("position"), positionWords(locale, period.position));
         lines.emplace_back(
-            words("elevation"),
-            words("%1 m above sea level").arg(numberWords(locale, period.elevation.metres(), 1)));
-        lines.emplace_back(words("time zone"), QString::fromStdString(period.zone.name()));
-        lines.emplace_back(words("observing hours"), hoursWords(period));
-        lines.emplace_back(words("exposure"), exposureWords(period.exposure));
-        lines.emplace_back(words("psychrometer coefficient"), coefficientWords(locale, period));
-        lines.emplace_back(words("pressure"), pressureWords(report));
-        lines.emplace_back(words("dry thermometer"),
+            PaperText::tr("elevation"),
+            PaperText::tr("%1 m above sea level").arg(numberWords(locale, period.elevation.metres(), 1)));
+        lines.emplace_back(PaperText::tr("time zone"), QString::fromStdString(period.zone.name()));
+        lines.emplace_back(PaperText::tr("observing hours"), hoursWords(period));
+        lines.emplace_back(PaperText::tr("exposure"), exposureWords(period.exposure));
+        lines.emplace_back(PaperText::tr("psychrometer coefficient"), coefficientWords(locale, period));
+        lines.emplace_back(PaperText::tr("pressure"), pressureWords(report));
+        lines.emplace_back(PaperText::tr("dry thermometer"),
                            thermometerWords(locale, station, station.dryThermometerAt(at), at));
-        lines.emplace_back(words("wet thermometer"),
+        lines.emplace_back(PaperText::tr("wet thermometer"),
                            thermometerWords(locale, station, station.wetThermometerAt(at), at));
         if (!period.surroundings.empty()) {
-            lines.emplace_back(words("surroundings"), QString::fromStdString(period.surroundings));
+            lines.emplace_back(PaperText::tr("surroundings"), QString::fromStdString(period.surroundings));
         }
         blocks.push_back(std::move(lines));
     }
@@ -148,27 +141,28 @@ std::vector<FactLines> stationBlocks(const report::MonthReport& report, const QL
 
 QStringList methodSentences(const report::MonthReport& report, const QLocale& locale) {
     QStringList sentences;
-    sentences << words(
+    sentences << PaperText::tr(
         "T and Tw are given as read; corrections on record are applied before anything is worked "
         "out. Vapour pressure follows from the psychrometer equation with the coefficient above, "
         "saturation from Sonntag's formulae; relative humidity is always over liquid water, also "
         "below freezing.");
-    sentences << words("Means are of observing hours, each hour weighted equally; they are not means over 24 "
-                       "hours. A mean is not given where 11 or more days are missing, or 5 or more in a row "
-                       "(WMO-No. 1203).");
-    sentences << words(
+    sentences << PaperText::tr(
+        "Means are of observing hours, each hour weighted equally; they are not means over 24 "
+        "hours. A mean is not given where 11 or more days are missing, or 5 or more in a row "
+        "(WMO-No. 1203).");
+    sentences << PaperText::tr(
         "Set aside: readings judged doubtful or erroneous, readings marked so and not yet judged, "
         "and estimates. They stand above as read and stay out of means and extremes.");
     if (report.typicalHumidityU95) {
         const QString degrees = unitWords(unitOf(report));
-        QString sentence = words("How sure: a single relative humidity is good to %1 %")
+        QString sentence = PaperText::tr("How sure: a single relative humidity is good to %1 %")
                                .arg(plusMinusWords(locale, report.typicalHumidityU95, 0));
         if (report.typicalDewPointU95) {
             const double factor = unitOf(report) == units::TemperatureUnit::Celsius ? 1.0 : 1.8;
-            sentence += words(", a dew point to %1 %2")
+            sentence += PaperText::tr(", a dew point to %1 %2")
                             .arg(plusMinusWords(locale, *report.typicalDewPointU95 * factor, 1), degrees);
         }
-        sentences << sentence + words(" (k = 2, the month's median).");
+        sentences << sentence + PaperText::tr(" (k = 2, the month's median).");
     }
     return sentences;
 }

@@ -12,9 +12,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("causes", text);
-}
+struct CauseText {
+    Q_DECLARE_TR_FUNCTIONS(causes)
+};
 
 /// What one bulb's slip is called; the code is "dry-" or "wet-" and this.
 struct BulbSlip {
@@ -74,9 +74,10 @@ QString causeWords(const QLocale& locale, const checks::LikelyCause& cause, unit
     const QString wet = bulb(locale, cause.wetRead, cause.wetCelsius, unit);
     for (const PairSlip& slip : kPairSlips) {
         if (cause.code == slip.code) {
-            const QString words = tr(slip.words);
+            const QString words = CauseText::tr(slip.words);
             //: %1 the dry bulb, %2 the wet bulb
-            return words.contains(QStringLiteral("%1")) ? words.arg(tr("%1 / %2").arg(dry, wet)) : words;
+            return words.contains(QStringLiteral("%1")) ? words.arg(CauseText::tr("%1 / %2").arg(dry, wet))
+                                                        : words;
         }
     }
     const std::string_view code{cause.code};
@@ -88,11 +89,12 @@ QString causeWords(const QLocale& locale, const checks::LikelyCause& cause, unit
             }
             const bool known = isDry ? cause.dryRead || cause.dryCelsius : cause.wetRead || cause.wetCelsius;
             if (!known) {
-                return (isDry ? tr("dry bulb: %1") : tr("wet bulb: %1")).arg(tr(slip.words));
+                return (isDry ? CauseText::tr("dry bulb: %1") : CauseText::tr("wet bulb: %1"))
+                    .arg(CauseText::tr(slip.words));
             }
             //: %1 a temperature, %2 what went wrong
-            return (isDry ? tr("dry bulb is %1, %2") : tr("wet bulb is %1, %2"))
-                .arg(isDry ? dry : wet, tr(slip.words));
+            return (isDry ? CauseText::tr("dry bulb is %1, %2") : CauseText::tr("wet bulb is %1, %2"))
+                .arg(isDry ? dry : wet, CauseText::tr(slip.words));
         }
     }
     return QString::fromStdString(cause.code);

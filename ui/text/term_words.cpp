@@ -6,25 +6,25 @@
 namespace wickbook::ui {
 
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("terms", text);
-}
+struct TermText {
+    Q_DECLARE_TR_FUNCTIONS(terms)
+};
 } // namespace
 
 QString exposureWords(psychrometry::Exposure exposure) {
     switch (exposure) {
     case psychrometry::Exposure::Aspirated:
-        return tr("drawn by a fan");
+        return TermText::tr("drawn by a fan");
     case psychrometry::Exposure::Whirled:
-        return tr("whirled by hand");
+        return TermText::tr("whirled by hand");
     case psychrometry::Exposure::SlingUs:
-        return tr("sling, US practice");
+        return TermText::tr("sling, US practice");
     case psychrometry::Exposure::Screen:
-        return tr("in a louvred screen");
+        return TermText::tr("in a louvred screen");
     case psychrometry::Exposure::Still:
-        return tr("still air indoors");
+        return TermText::tr("still air indoors");
     case psychrometry::Exposure::Own:
-        return tr("own coefficient");
+        return TermText::tr("own coefficient");
     }
     return {};
 }
@@ -32,17 +32,17 @@ QString exposureWords(psychrometry::Exposure exposure) {
 QString exposureExplained(psychrometry::Exposure exposure) {
     switch (exposure) {
     case psychrometry::Exposure::Aspirated:
-        return tr("A fan draws air past both bulbs at 2.5 m/s or more.");
+        return TermText::tr("A fan draws air past both bulbs at 2.5 m/s or more.");
     case psychrometry::Exposure::Whirled:
-        return tr("The frame is whirled by hand, 3 m/s or more at the bulbs.");
+        return TermText::tr("The frame is whirled by hand, 3 m/s or more at the bulbs.");
     case psychrometry::Exposure::SlingUs:
-        return tr("A sling with the coefficient of the older US tables.");
+        return TermText::tr("A sling with the coefficient of the older US tables.");
     case psychrometry::Exposure::Screen:
-        return tr("Both thermometers hang in a louvred screen, in natural air of about 1 m/s.");
+        return TermText::tr("Both thermometers hang in a louvred screen, in natural air of about 1 m/s.");
     case psychrometry::Exposure::Still:
-        return tr("No ventilation. The humidity is only a rough guide.");
+        return TermText::tr("No ventilation. The humidity is only a rough guide.");
     case psychrometry::Exposure::Own:
-        return tr("A coefficient fitted by comparison at this station.");
+        return TermText::tr("A coefficient fitted by comparison at this station.");
     }
     return {};
 }
@@ -50,9 +50,9 @@ QString exposureExplained(psychrometry::Exposure exposure) {
 QString wickWords(record::WickState wick) {
     switch (wick) {
     case record::WickState::Water:
-        return tr("water");
+        return TermText::tr("water");
     case record::WickState::Ice:
-        return tr("ice");
+        return TermText::tr("ice");
     case record::WickState::NotGiven:
         break;
     }
@@ -62,31 +62,31 @@ QString wickWords(record::WickState wick) {
 QString weatherWords(record::Weather weather) {
     switch (weather) {
     case record::Weather::Haze:
-        return tr("haze");
+        return TermText::tr("haze");
     case record::Weather::Mist:
-        return tr("mist");
+        return TermText::tr("mist");
     case record::Weather::Fog:
-        return tr("fog");
+        return TermText::tr("fog");
     case record::Weather::Drizzle:
-        return tr("drizzle");
+        return TermText::tr("drizzle");
     case record::Weather::Rain:
-        return tr("rain");
+        return TermText::tr("rain");
     case record::Weather::Snow:
-        return tr("snow");
+        return TermText::tr("snow");
     case record::Weather::Sleet:
-        return tr("sleet");
+        return TermText::tr("sleet");
     case record::Weather::Hail:
-        return tr("hail");
+        return TermText::tr("hail");
     case record::Weather::Thunder:
-        return tr("thunder");
+        return TermText::tr("thunder");
     case record::Weather::Dew:
-        return tr("dew");
+        return TermText::tr("dew");
     case record::Weather::HoarFrost:
-        return tr("hoar frost");
+        return TermText::tr("hoar frost");
     case record::Weather::Rime:
-        return tr("rime");
+        return TermText::tr("rime");
     case record::Weather::Glaze:
-        return tr("glaze");
+        return TermText::tr("glaze");
     }
     return {};
 }
@@ -96,7 +96,7 @@ QString weatherSetWords(const std::optional<record::WeatherSet>& weather) {
         return {};
     }
     if (weather->empty()) {
-        return tr("none");
+        return TermText::tr("none");
     }
     QStringList words;
     for (const record::Weather one : weather->all()) {
@@ -108,13 +108,13 @@ QString weatherSetWords(const std::optional<record::WeatherSet>& weather) {
 QString originWords(record::Origin origin) {
     switch (origin) {
     case record::Origin::Observed:
-        return tr("observed");
+        return TermText::tr("observed");
     case record::Origin::Corrected:
-        return tr("corrected");
+        return TermText::tr("corrected");
     case record::Origin::Estimated:
-        return tr("estimated");
+        return TermText::tr("estimated");
     case record::Origin::Missing:
-        return tr("missing");
+        return TermText::tr("missing");
     }
     return {};
 }
@@ -122,13 +122,13 @@ QString originWords(record::Origin origin) {
 QString qualityWords(record::Quality quality) {
     switch (quality) {
     case record::Quality::NotJudged:
-        return tr("not judged");
+        return TermText::tr("not judged");
     case record::Quality::Sound:
-        return tr("sound");
+        return TermText::tr("sound");
     case record::Quality::Doubtful:
-        return tr("doubtful");
+        return TermText::tr("doubtful");
     case record::Quality::Erroneous:
-        return tr("erroneous");
+        return TermText::tr("erroneous");
     }
     return {};
 }
@@ -136,17 +136,17 @@ QString qualityWords(record::Quality quality) {
 QString hourRuleWords(record::HourRule rule) {
     switch (rule) {
     case record::HourRule::Utc:
-        return tr("UTC");
+        return TermText::tr("UTC");
     case record::HourRule::Standard:
-        return tr("standard time, all the year");
+        return TermText::tr("standard time, all the year");
     case record::HourRule::Clock:
-        return tr("the clock, with summer time");
+        return TermText::tr("the clock, with summer time");
     }
     return {};
 }
 
 QString pressureSourceWords(record::PressureSource source) {
-    return source == record::PressureSource::Read ? tr("read") : tr("from elevation");
+    return source == record::PressureSource::Read ? TermText::tr("read") : TermText::tr("from elevation");
 }
 
 QString withheldWords(climate::Withheld withheld) {
@@ -154,33 +154,38 @@ QString withheldWords(climate::Withheld withheld) {
     case climate::Withheld::No:
         return {};
     case climate::Withheld::TooManyMissing:
-        return tr("No mean: 11 or more days are missing (WMO-No. 1203).");
+        return TermText::tr("No mean: 11 or more days are missing (WMO-No. 1203).");
     case climate::Withheld::TooManyInARow:
-        return tr("No mean: 5 or more days in a row are missing (WMO-No. 1203).");
+        return TermText::tr("No mean: 5 or more days in a row are missing (WMO-No. 1203).");
     case climate::Withheld::NothingRead:
-        return tr("No mean: nothing was read.");
+        return TermText::tr("No mean: nothing was read.");
     }
     return {};
 }
 
 QString inventedWords() {
-    return tr("invented station");
+    return TermText::tr("invented station");
 }
 
 QStringList cautionWords() {
     return {
-        tr("Whirl in clear space, away from people, walls and glasses: keep 1.5 m clear. Check the cord, the "
-           "swivel "
-           "and the binding first. Not in a thunderstorm, and mind the ground underfoot."),
-        tr("Broken glass cuts. Spilled mercury is poisonous: leave the room, air it, use neither broom nor "
-           "vacuum "
-           "cleaner, and follow your local rules for disposal. Prefer spirit thermometers."),
-        tr("In frost look out for ice on the path, the ladder and the screen; in heat, for yourself."),
-        tr("These numbers serve a weather register. They are not for aviation, heat stress, spraying, "
-           "burning, frost "
-           "protection, food or process safety, medical or legal decisions, nor for claims of records: those "
-           "need "
-           "instruments and people licensed for them."),
+        TermText::tr("Whirl in clear space, away from people, walls and glasses: keep 1.5 m clear. Check the "
+                     "cord, the "
+                     "swivel "
+                     "and the binding first. Not in a thunderstorm, and mind the ground underfoot."),
+        TermText::tr(
+            "Broken glass cuts. Spilled mercury is poisonous: leave the room, air it, use neither broom nor "
+            "vacuum "
+            "cleaner, and follow your local rules for disposal. Prefer spirit thermometers."),
+        TermText::tr(
+            "In frost look out for ice on the path, the ladder and the screen; in heat, for yourself."),
+        TermText::tr(
+            "These numbers serve a weather register. They are not for aviation, heat stress, spraying, "
+            "burning, frost "
+            "protection, food or process safety, medical or legal decisions, nor for claims of records: "
+            "those "
+            "need "
+            "instruments and people licensed for them."),
     };
 }
 
