@@ -10,7 +10,9 @@ enum class ExitCode {
     Found = 1,       ///< done, but verify found damage, or with --strict there are findings or rejected rows
     BadInput = 2,    ///< arguments or input that can't be understood
     BookTrouble = 3, ///< a book, or a file to be written, can't be read or written
-    Internal = 4
+    Internal = 4,
+    Interrupted =
+        130 ///< stopped by Ctrl-C with a sentence; nothing was changed. 128 + SIGINT, as shells say it
 };
 
 } // namespace wickbook::cli

@@ -2,9 +2,13 @@
 #include "app/cli/book_access.h"
 #include "app/cli/console.h"
 #include "app/cli/finding_text.h"
+#include "app/cli/grouped_findings.h"
+#include "app/cli/interrupt.h"
 #include "app/cli/options.h"
 #include "app/cli/verb_table.h"
 #include "core/desk/checked_range.h"
+#include "core/desk/register_review.h"
+#include "core/desk/whole_register.h"
 #include "ui/text/term_words.h"
 
 #include <fmt/format.h>
@@ -19,6 +23,7 @@ namespace {
 struct CheckOptions {
     std::string book, from, to, format = "text", out = "-";
     bool strict = false;
+    bool grouped = false;
 };
 
 /// One finding of one reading, with what stands beside it in every format.
@@ -94,25 +99,80 @@ void writeCsv(Output& output, const std::vector<checks::CheckedReading>& reading
     });
 }
 
-/// Readings of the dates asked for; without dates the whole register.
+tl::unexpected<Refusal> stoppedAt(std::int64_t done, std::int64_t total) {
+    return refuse(fmt::format("Stopped at reading {} of {}; nothing was printed, and nothing was changed.",
+                              done, total),
+                  ExitCode::Interrupted);
+}
+
+std::string_view doing(desk::WholeStage stage) {
+    switch (stage) {
+    case desk::WholeStage::Reading:
+        return "reading the book";
+    case desk::WholeStage::Learning:
+        return "learning what the station usually reads";
+    case desk::WholeStage::Judging:
+        break;
+    }
+    return "checking";
+}
+
+/// The whole register.
+Outcome<std::vector<checks::CheckedReading>> wholeRegister(const OpenedBook& opened) {
+    const record::SystemClock clock;
+    const Interrupt interrupt;
+    std::int64_t judged = 0;
+    std::int64_t all = 0;
+    std::optional<desk::WholeStage> shown;
+    std::optional<ProgressLine> progress;
+    auto checked = desk::checkWhole(opened.book, opened.station, clock.now(),
+                                    [&](desk::WholeStage stage, std::size_t done, std::size_t total) {
+                                        if (shown != stage) {
+                                            shown = stage;
+                                            progress.emplace(doing(stage));
+                                        }
+                                        all = static_cast<std::int64_t>(total);
+                                        judged = stage == desk::WholeStage::Judging
+                                                     ? static_cast<std::int64_t>(done)
+                                                     : 0;
+                                        progress->show(static_cast<std::int64_t>(done), all);
+                                        return !interrupt.wished();
+                                    });
+    progress.reset();
+    if (!checked) {
+        return refuse(checked.error());
+    }
+    if (!*checked) {
+        return stoppedAt(judged, all);
+    }
+    return std::move(**checked);
+}
+
+/// Readings of the dates asked for.
 Outcome<std::vector<checks::CheckedReading>> checkedReadings(const OpenedBook& opened,
                                                              const DateRange& range) {
-    const auto model = desk::stationModel(opened.book, opened.station);
+    const Interrupt interrupt;
+    const auto model = desk::stationModel(opened.book, opened.station, [&] { return !interrupt.wished(); });
     if (!model) {
         return refuse(model.error());
     }
     const record::SystemClock clock;
+    std::int64_t judged = 0;
+    std::int64_t all = 0;
     ProgressLine progress("checking");
-    const auto show = [&](std::size_t done, std::size_t total) {
-        progress.show(static_cast<std::int64_t>(done), static_cast<std::int64_t>(total));
-        return true;
-    };
-    auto checked = range.from || range.to
-                       ? desk::checkedOn(opened.book, opened.station, range.from.value_or(kEarliestDate),
-                                         range.to.value_or(kLatestDate), clock.now(), &*model, show)
-                       : desk::checkedAll(opened.book, opened.station, clock.now(), &*model, show);
+    auto checked = desk::checkedOn(opened.book, opened.station, range.from.value_or(kEarliestDate),
+                                   range.to.value_or(kLatestDate), clock.now(), &*model,
+                                   [&](std::size_t done, std::size_t total) {
+                                       judged = static_cast<std::int64_t>(done);
+                                       all = static_cast<std::int64_t>(total);
+                                       progress.show(judged, all);
+                                       return !interrupt.wished();
+                                   });
     if (!checked) {
         return refuse(checked.error());
+    }
+    if (interrupt.wished()) {
+        return stoppedAt(judged, all);
     }
     return std::move(*checked);
 }
@@ -122,6 +182,11 @@ Outcome<ExitCode> check(const CheckOptions& options) {
     if (!format) {
         return tl::unexpected(format.error());
     }
+    if (options.grouped && *format != Format::Text) {
+        return refuse(
+            "--grouped is for reading and goes with --format text only; json and csv have one entry "
+            "for each finding.");
+    }
     const auto range = dateRangeFrom(options.from, options.to);
     if (!range) {
         return tl::unexpected(range.error());
@@ -130,7 +195,7 @@ Outcome<ExitCode> check(const CheckOptions& options) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
-    const auto checked = checkedReadings(*opened, *range);
+    const auto checked = range->from || range->to ? checkedReadings(*opened, *range) : wholeRegister(*opened);
     if (!checked) {
         return tl::unexpected(checked.error());
     }
@@ -141,7 +206,11 @@ Outcome<ExitCode> check(const CheckOptions& options) {
     const units::TemperatureUnit unit = opened->unit();
     switch (*format) {
     case Format::Text:
-        writeText(*output, *checked, unit);
+        if (options.grouped) {
+            writeGroups(*output, desk::reviewOf(*checked), unit);
+        } else {
+            writeText(*output, *checked, unit);
+        }
         break;
     case Format::Json:
         writeJson(*output, *checked, unit);
@@ -176,6 +245,8 @@ VerbAction declareCheck(OptionList command) {
     command.text("--to", options->to, "Last date (the last reading)");
     command.text("--format", options->format, "text, json or csv (text)");
     command.text("--out", options->out, "File for the answer (standard output)");
+    command.flag("--grouped", options->grouped,
+                 "Only what is not yet judged, similar ones together, the worst first (text)");
     command.flag("--strict", options->strict, "Exit code 1 where there is any finding, notes included");
     return [options] { return check(*options); };
 }
