@@ -12,7 +12,8 @@
 --                 dry wet maximum minimum [digits, decimals, "C" or "F"]: [615,1,"F"] is 61.5 °F as read,
 --                 dry_below_scale wet_below_scale, wick "water" or "ice", wick_care "wetted" or "changed",
 --                 pressure [digits, decimals] in hPa, weather "none" or names joined by ';', wind (Beaufort),
---                 repeats [{wet, dry}, …], note, observer, origin, quality, missing_reason, withdrawn
+--                 repeats [{wet, dry}, …], note, observer, origin, quality, missing_reason, withdrawn,
+--                 paper {book, page} (there: copied from a page of the paper register), read_back
 --   station       name, invented, hour_window (minutes)
 --   period        from (UTC, seconds; absent: since ever) and what differs from then on: position [degrees
 --                 north, degrees east], elevation (m), zone, hours [minutes after midnight, …], hour_rule,
