@@ -26,4 +26,11 @@ bool isMissingWord(std::string_view text) {
     return std::find(kWords.begin(), kWords.end(), low) != kWords.end();
 }
 
+bool isMissingNumber(const units::Decimal& number) {
+    static constexpr std::array<double, 4> kNumbers{-9999, -999.9, -999, -99.9};
+    const double value = number.toDouble();
+    return std::any_of(kNumbers.begin(), kNumbers.end(),
+                       [value](double missing) { return value == missing; });
+}
+
 } // namespace wickbook::exchange

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/units/decimal.h"
+
 #include <string>
 #include <string_view>
 
@@ -17,5 +19,8 @@ std::string loweredAscii(std::string_view text);
 /// One of the words and marks that stand for "nothing" in registers and files: see import_plan.h. The
 /// numbers that do the same are the number columns' question.
 bool isMissingWord(std::string_view text);
+
+/// -9999, -999.9, -999 and -99.9, which files put where nothing was read.
+bool isMissingNumber(const units::Decimal& number);
 
 } // namespace wickbook::exchange

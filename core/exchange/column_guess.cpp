@@ -2,132 +2,13 @@
 #include "core/exchange/column_guess.h"
 
 #include "core/exchange/cell_text.h"
+#include "core/exchange/column_words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace wickbook::exchange {
 
 namespace {
-
-struct FieldWord {
-    std::string_view name; ///< as normalised
-    ImportField field;
-};
-
-/// Names seen at the head of registers (common practice, no source); the first of a field is the one that
-/// wins where two columns claim it.
-constexpr std::array kWords{
-    FieldWord{"time_utc", ImportField::Time},
-    FieldWord{"utc_time", ImportField::Time},
-    FieldWord{"datetime_utc", ImportField::Time},
-    FieldWord{"timestamp_utc", ImportField::Time},
-    FieldWord{"timestamp", ImportField::Time},
-    FieldWord{"datetime", ImportField::Time},
-    FieldWord{"date_time", ImportField::Time},
-    FieldWord{"time", ImportField::Time},
-    FieldWord{"time_local", ImportField::Time},
-    FieldWord{"local_time", ImportField::Time},
-    FieldWord{"utc", ImportField::Time},
-    FieldWord{"date", ImportField::Date},
-    FieldWord{"local_date", ImportField::Date},
-    FieldWord{"date_local", ImportField::Date},
-    FieldWord{"date_utc", ImportField::Date},
-    FieldWord{"hour", ImportField::Hour},
-    FieldWord{"observing_hour", ImportField::Hour},
-    FieldWord{"nominal_hour", ImportField::Hour},
-    FieldWord{"obs_hour", ImportField::Hour},
-    FieldWord{"clock", ImportField::Clock},
-    FieldWord{"clock_time", ImportField::Clock},
-    FieldWord{"time_of_day", ImportField::Clock},
-    FieldWord{"actual_time", ImportField::Clock},
-    FieldWord{"read_at", ImportField::Clock},
-    FieldWord{"dry", ImportField::Dry},
-    FieldWord{"dry_bulb", ImportField::Dry},
-    FieldWord{"dry_read", ImportField::Dry},
-    FieldWord{"dry_bulb_read", ImportField::Dry},
-    FieldWord{"drybulb", ImportField::Dry},
-    FieldWord{"dry_bulb_temperature", ImportField::Dry},
-    FieldWord{"dry_bulb_temp", ImportField::Dry},
-    FieldWord{"dry_temperature", ImportField::Dry},
-    FieldWord{"dry_temp", ImportField::Dry},
-    FieldWord{"t_dry", ImportField::Dry},
-    FieldWord{"tdry", ImportField::Dry},
-    FieldWord{"air_temperature", ImportField::Dry},
-    FieldWord{"temperature", ImportField::Dry},
-    FieldWord{"ta", ImportField::Dry},
-    FieldWord{"wet", ImportField::Wet},
-    FieldWord{"wet_bulb", ImportField::Wet},
-    FieldWord{"wet_read", ImportField::Wet},
-    FieldWord{"wet_bulb_read", ImportField::Wet},
-    FieldWord{"wetbulb", ImportField::Wet},
-    FieldWord{"wet_bulb_temperature", ImportField::Wet},
-    FieldWord{"wet_bulb_temp", ImportField::Wet},
-    FieldWord{"wet_temperature", ImportField::Wet},
-    FieldWord{"wet_temp", ImportField::Wet},
-    FieldWord{"t_wet", ImportField::Wet},
-    FieldWord{"twet", ImportField::Wet},
-    FieldWord{"tw", ImportField::Wet},
-    FieldWord{"tb", ImportField::Wet},
-    FieldWord{"wick", ImportField::Wick},
-    FieldWord{"wick_state", ImportField::Wick},
-    FieldWord{"water_or_ice", ImportField::Wick},
-    FieldWord{"bulb_state", ImportField::Wick},
-    FieldWord{"station_pressure", ImportField::Pressure},
-    FieldWord{"pressure", ImportField::Pressure},
-    FieldWord{"air_pressure", ImportField::Pressure},
-    FieldWord{"surface_air_pressure", ImportField::Pressure},
-    FieldWord{"weather", ImportField::Weather},
-    FieldWord{"present_weather", ImportField::Weather},
-    FieldWord{"wind_beaufort", ImportField::Wind},
-    FieldWord{"wind_force", ImportField::Wind},
-    FieldWord{"beaufort", ImportField::Wind},
-    FieldWord{"wind", ImportField::Wind},
-    FieldWord{"max", ImportField::Maximum},
-    FieldWord{"maximum", ImportField::Maximum},
-    FieldWord{"max_temperature", ImportField::Maximum},
-    FieldWord{"maximum_temperature", ImportField::Maximum},
-    FieldWord{"max_temp", ImportField::Maximum},
-    FieldWord{"tmax", ImportField::Maximum},
-    FieldWord{"min", ImportField::Minimum},
-    FieldWord{"minimum", ImportField::Minimum},
-    FieldWord{"min_temperature", ImportField::Minimum},
-    FieldWord{"minimum_temperature", ImportField::Minimum},
-    FieldWord{"min_temp", ImportField::Minimum},
-    FieldWord{"tmin", ImportField::Minimum},
-    FieldWord{"note", ImportField::Note},
-    FieldWord{"notes", ImportField::Note},
-    FieldWord{"remark", ImportField::Note},
-    FieldWord{"remarks", ImportField::Note},
-    FieldWord{"comment", ImportField::Note},
-    FieldWord{"comments", ImportField::Note},
-    FieldWord{"observer", ImportField::Observer},
-    FieldWord{"initials", ImportField::Observer},
-    FieldWord{"read_by", ImportField::Observer},
-    FieldWord{"origin", ImportField::Origin},
-    FieldWord{"quality", ImportField::Quality},
-    FieldWord{"unit", ImportField::Unit},
-    FieldWord{"units", ImportField::Unit},
-    FieldWord{"temperature_unit", ImportField::Unit},
-    FieldWord{"pressure_source", ImportField::PressureSource},
-};
-
-/// "Dry bulb [°C]" → "dry_bulb_c": letters and digits, one '_' between words.
-std::string normalised(std::string_view header) {
-    std::string result;
-    bool gap = false;
-    for (const char c : loweredAscii(header)) {
-        const bool kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (kept) {
-            if (gap && !result.empty()) {
-                result.push_back('_');
-            }
-            result.push_back(c);
-        }
-        gap = !kept;
-    }
-    return result;
-}
 
 /// Takes a unit off the end.
 bool cutUnit(std::string& name, std::string_view unit) {
@@ -170,7 +51,7 @@ bool carries(const std::vector<GuessedColumn>& columns, ImportField field) {
 } // namespace
 
 HeaderMeaning headerMeaning(std::string_view header) {
-    std::string name = normalised(header);
+    std::string name = plainHeader(header);
     HeaderMeaning meaning;
     bool pressureUnit = false;
     // "°C" leaves "c" behind, as "deg C" and "_c" do.
@@ -196,43 +77,63 @@ HeaderMeaning headerMeaning(std::string_view header) {
     }
     meaning.utc = name == "utc" || name.ends_with("_utc") || name.starts_with("utc_") ||
                   name.ends_with("_gmt") || name.ends_with("_z");
-    const auto found = std::find_if(kWords.begin(), kWords.end(), [&](const FieldWord& word) {
+    const auto words = columnWords();
+    const auto found = std::find_if(words.begin(), words.end(), [&](const FieldWord& word) {
         return word.name == name ||
                (meaning.utc && isTimeField(word.field) &&
                 (std::string(word.name) + "_gmt" == name || std::string(word.name) + "_z" == name ||
                  std::string(word.name) + "_utc" == name));
     });
-    if (found == kWords.end()) {
+    if (found == words.end()) {
         return meaning;
     }
     const bool unitFits = (!meaning.unit || isTemperature(found->field)) &&
                           (!pressureUnit || found->field == ImportField::Pressure);
     if (unitFits) {
         meaning.field = found->field;
-        meaning.rank = static_cast<int>(found - kWords.begin());
+        meaning.rank = static_cast<int>(found - words.begin());
     }
     return meaning;
 }
 
-tl::expected<std::vector<GuessedColumn>, ImportError> guessColumns(const std::vector<std::string>& header,
-                                                                   const ImportOptions& options) {
-    std::vector<GuessedColumn> columns;
-    std::vector<HeaderMeaning> meanings;
-    for (const auto& text : header) {
-        meanings.push_back(headerMeaning(text));
-        columns.push_back({text, std::nullopt, false, meanings.back().unit, meanings.back().utc});
+namespace {
+
+/// What was said of the columns, before any guess.
+tl::expected<void, ImportError> takeGiven(std::vector<GuessedColumn>& columns,
+                                          const std::vector<std::string>& header,
+                                          const ImportOptions& options) {
+    const auto give = [&](std::size_t at, ImportField field) -> tl::expected<void, ImportError> {
+        if (carries(columns, field) || columns[at].given) {
+            return tl::unexpected(ImportError{ImportErrorKind::FieldTwice, std::string(fieldName(field))});
+        }
+        columns[at].field = field;
+        columns[at].given = true;
+        return {};
+    };
+    if (options.layout) {
+        for (std::size_t at = 0; at < columns.size() && at < options.layout->size(); ++at) {
+            if (const auto& field = options.layout->at(at)) {
+                if (auto given = give(at, *field); !given) {
+                    return given;
+                }
+            }
+        }
+        return {};
     }
     for (const auto& [name, field] : options.columns) {
         const auto at = columnNamed(header, name);
         if (!at) {
             return tl::unexpected(ImportError{ImportErrorKind::UnknownMappedColumn, name});
         }
-        if (carries(columns, field) || columns[*at].given) {
-            return tl::unexpected(ImportError{ImportErrorKind::FieldTwice, std::string(fieldName(field))});
+        if (auto given = give(*at, field); !given) {
+            return given;
         }
-        columns[*at].field = field;
-        columns[*at].given = true;
     }
+    return {};
+}
+
+/// Gives each field that is still free to the column whose header names it best.
+void guessByHeader(std::vector<GuessedColumn>& columns, const std::vector<HeaderMeaning>& meanings) {
     for (int number = 0; number < kImportFieldCount; ++number) {
         const auto field = static_cast<ImportField>(number);
         if (carries(columns, field)) {
@@ -249,14 +150,62 @@ tl::expected<std::vector<GuessedColumn>, ImportError> guessColumns(const std::ve
             columns[*best].field = field;
         }
     }
-    std::string headerText = csvLine(header);
-    const bool dated = carries(columns, ImportField::Date) &&
-                       (carries(columns, ImportField::Hour) || carries(columns, ImportField::Clock));
-    if (!carries(columns, ImportField::Time) && !dated) {
-        return tl::unexpected(ImportError{ImportErrorKind::NoTimeColumn, std::move(headerText)});
+}
+
+std::vector<GuessedColumn> unnamedColumns(const std::vector<std::string>& header,
+                                          std::vector<HeaderMeaning>& meanings) {
+    std::vector<GuessedColumn> columns;
+    for (const auto& text : header) {
+        meanings.push_back(headerMeaning(text));
+        columns.push_back({text, std::nullopt, false, meanings.back().unit, meanings.back().utc});
     }
-    if (!carries(columns, ImportField::Dry) && !carries(columns, ImportField::Wet)) {
-        return tl::unexpected(ImportError{ImportErrorKind::NoDryOrWetColumn, std::move(headerText)});
+    return columns;
+}
+
+} // namespace
+
+std::vector<std::string> numberedHeader(std::size_t count) {
+    std::vector<std::string> header;
+    for (std::size_t i = 1; i <= count; ++i) {
+        header.push_back(std::to_string(i));
+    }
+    return header;
+}
+
+bool carriesTime(const std::vector<GuessedColumn>& columns) {
+    return carries(columns, ImportField::Time) ||
+           (carries(columns, ImportField::Date) &&
+            (carries(columns, ImportField::Hour) || carries(columns, ImportField::Clock)));
+}
+
+bool carriesBulb(const std::vector<GuessedColumn>& columns) {
+    return carries(columns, ImportField::Dry) || carries(columns, ImportField::Wet);
+}
+
+std::vector<GuessedColumn> proposedColumns(const std::vector<std::string>& header,
+                                           const std::vector<std::vector<std::string>>& rows) {
+    std::vector<HeaderMeaning> meanings;
+    auto columns = unnamedColumns(header, meanings);
+    guessByHeader(columns, meanings);
+    guessByValues(columns, rows);
+    return columns;
+}
+
+tl::expected<std::vector<GuessedColumn>, ImportError> guessColumns(const std::vector<std::string>& header,
+                                                                   const ImportOptions& options) {
+    std::vector<HeaderMeaning> meanings;
+    auto columns = unnamedColumns(header, meanings);
+    if (const auto given = takeGiven(columns, header, options); !given) {
+        return tl::unexpected(given.error());
+    }
+    if (!options.layout) {
+        guessByHeader(columns, meanings);
+    }
+    if (!carriesTime(columns)) {
+        return tl::unexpected(ImportError{ImportErrorKind::NoTimeColumn, csvLine(header)});
+    }
+    if (!carriesBulb(columns)) {
+        return tl::unexpected(ImportError{ImportErrorKind::NoDryOrWetColumn, csvLine(header)});
     }
     return columns;
 }

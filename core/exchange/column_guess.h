@@ -23,6 +23,22 @@ struct HeaderMeaning {
 };
 HeaderMeaning headerMeaning(std::string_view header);
 
+/// Names for the columns of a file without a header: "1", "2", …
+std::vector<std::string> numberedHeader(std::size_t count);
+
+/// A time, or a date with an hour or a clock time.
+bool carriesTime(const std::vector<GuessedColumn>& columns);
+bool carriesBulb(const std::vector<GuessedColumn>& columns);
+
+/// Takes columns that no header named for what their values look like: dates, times, hours of the day, water
+/// and ice, pressures; two columns of numbers that stand beside each other and where the first is the higher,
+/// for the bulbs, where neither is known. Never takes a field that a header has named.
+void guessByValues(std::vector<GuessedColumn>& columns, const std::vector<std::vector<std::string>>& rows);
+
+/// The proposal for a person to look at: by header, then by values; may lack a time or a bulb.
+std::vector<GuessedColumn> proposedColumns(const std::vector<std::string>& header,
+                                           const std::vector<std::vector<std::string>>& rows);
+
 /// Errors: UnknownMappedColumn, FieldTwice, NoTimeColumn, NoDryOrWetColumn.
 tl::expected<std::vector<GuessedColumn>, ImportError> guessColumns(const std::vector<std::string>& header,
                                                                    const ImportOptions& options);

@@ -19,7 +19,7 @@ std::string placeText(const record::Observation& values) {
 }
 
 RejectedLine refused(const PlannedObservation& line, const std::string& fileName, RejectReason reason) {
-    return {fileName,
+    return {line.file.empty() ? fileName : line.file,
             line.line,
             line.text,
             reason,
@@ -92,8 +92,10 @@ record::Observation mergedForRevision(const record::Observation& book, const rec
     // Files have no column for these.
     merged.wickCare = book.wickCare;
     merged.repeats = book.repeats;
+    keepWhereBlank(merged.paper, book.paper);
     const bool sameReadings = merged.dry == book.dry && merged.wet == book.wet &&
                               merged.pressure == book.pressure && merged.wick == book.wick;
+    merged.readBack = sameReadings && book.readBack;
     if (sameReadings && merged.quality == record::Quality::NotJudged) {
         merged.quality = book.quality;
     }
@@ -127,7 +129,7 @@ ImportDecision decideConflicts(const ImportPlan& plan, const std::string& fileNa
         const auto* book = taken.inBook(line.values);
         if (book == nullptr) {
             taken.addFromFile(line.values);
-            decision.changes.push_back({line.line, std::nullopt, line.values});
+            decision.changes.push_back({line.line, std::nullopt, line.values, line.file});
             ++decision.added;
             continue;
         }
@@ -145,7 +147,7 @@ ImportDecision decideConflicts(const ImportPlan& plan, const std::string& fileNa
             break;
         case OnConflict::Revise:
             taken.addFromFile(line.values);
-            decision.changes.push_back({line.line, *book, std::move(merged)});
+            decision.changes.push_back({line.line, *book, std::move(merged), line.file});
             ++decision.revised;
             break;
         }

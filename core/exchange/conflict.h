@@ -43,6 +43,7 @@ struct PlannedChange {
     std::int64_t line = 0;
     std::optional<record::StoredObservation> replaces;
     record::Observation values;
+    std::string file{}; ///< as in PlannedObservation
 };
 
 struct ImportDecision {

@@ -4,9 +4,9 @@
 #include "core/exchange/cell_text.h"
 #include "core/exchange/column_guess.h"
 #include "core/exchange/import_row.h"
+#include "core/exchange/plan_places.h"
 
 #include <algorithm>
-#include <set>
 
 namespace wickbook::exchange {
 
@@ -68,19 +68,20 @@ private:
     ImportPlan plan_;
     DateGuess dates_;
     std::vector<CsvRecord> held_;
-    std::set<record::ObservingHour> hours_;
-    std::set<record::Instant> extras_;
+    PlanPlaces places_;
+    DateOrder order_ = DateOrder::Unknown;
 };
 
 tl::expected<void, ImportError> Planner::takeHeader(CsvReader& reader) {
-    const auto header = reader.next();
+    auto header = reader.next();
     if (!header || !*header) {
         const auto kind = header ? CsvErrorKind::Empty : header.error().kind;
         return tl::unexpected(ImportError{kind == CsvErrorKind::Empty ? ImportErrorKind::EmptyFile
                                                                       : ImportErrorKind::NotReadable,
                                           detailOf(kind)});
     }
-    auto columns = guessColumns((*header)->cells, options_);
+    auto columns = options_.headless ? guessColumns(numberedHeader((*header)->cells.size()), options_)
+                                     : guessColumns((*header)->cells, options_);
     if (!columns) {
         return tl::unexpected(std::move(columns.error()));
     }
@@ -93,6 +94,9 @@ tl::expected<void, ImportError> Planner::takeHeader(CsvReader& reader) {
         if (isTime && column.utc && !options_.zone) {
             options_.zone = record::Zone::utc();
         }
+    }
+    if (options_.headless) {
+        takeRecord(std::move(**header));
     }
     return {};
 }
@@ -153,7 +157,7 @@ bool Planner::waitsForDates(const CsvRecord& record) {
     for (std::size_t i = 0; i < plan_.columns.size(); ++i) {
         const auto& field = plan_.columns[i].field;
         if (field == ImportField::Date || field == ImportField::Time) {
-            waits = dates_.look(record.cells[i]) || waits;
+            waits = (dates_.look(record.cells[i]) && order_ == DateOrder::Unknown) || waits;
         }
     }
     return waits;
@@ -182,32 +186,22 @@ void Planner::planRecord(CsvRecord record) {
             cells.emplace(*plan_.columns[i].field, std::move(record.cells[i]));
         }
     }
-    auto values = readRow(cells, station_, options_, dates_.order());
+    auto values = readRow(cells, station_, options_, order_);
     if (!values) {
         reject(std::move(values.error()), record.line, std::move(record.text));
         return;
     }
-    const bool fresh =
-        values->hour ? hours_.insert(*values->hour).second : extras_.insert(values->instant).second;
-    if (!fresh) {
+    if (!places_.take(*values)) {
         const auto field = cells.contains(ImportField::Time) ? ImportField::Time : ImportField::Date;
-        reject({{},
-                0,
-                {},
-                RejectReason::SameHourTwice,
-                std::string(fieldName(field)),
-                values->hour
-                    ? record::dateText(values->hour->date) + " " + record::hourText(values->hour->hour)
-                    : record::instantText(values->instant),
-                values->hour ? "" : "same-moment"},
-               record.line, std::move(record.text));
+        reject(placeTaken(*values, field), record.line, std::move(record.text));
         return;
     }
-    plan_.observations.push_back({record.line, std::move(record.text), std::move(*values)});
+    plan_.observations.push_back({record.line, std::move(record.text), std::move(*values), {}});
 }
 
 tl::expected<ImportPlan, ImportError> Planner::plan(std::istream& input, const ImportProgress& progress) {
-    CsvReader reader(input);
+    CsvReader reader(input, options_.separator);
+    order_ = options_.dateOrder;
     if (const auto header = takeHeader(reader); !header) {
         return tl::unexpected(header.error());
     }
@@ -227,10 +221,19 @@ tl::expected<ImportPlan, ImportError> Planner::plan(std::istream& input, const I
         } else {
             takeRecord(std::move(**record));
         }
+        if (options_.mostLines && plan_.lines > *options_.mostLines) {
+            plan_.cut = true;
+            break;
+        }
         if (plan_.lines > kMostLines) {
             return tl::unexpected(ImportError{ImportErrorKind::TooManyLines, std::to_string(kMostLines)});
         }
     }
+    if (plan_.lines == 0) {
+        return tl::unexpected(ImportError{ImportErrorKind::NoLines, {}});
+    }
+    order_ = options_.dateOrder == DateOrder::Unknown ? dates_.order() : options_.dateOrder;
+    plan_.dateOrder = order_;
     for (auto& record : held_) {
         planRecord(std::move(record));
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/exchange/csv.h"
+#include "core/exchange/date_guess.h"
 #include "core/record/observation.h"
 #include "core/record/station_record.h"
 
@@ -24,13 +25,14 @@
 ///   -9999, -999.9, -999 and -99.9 with any number of zeros behind. These are taken for missing cell by cell,
 ///   not as a convention of the whole file: no bulb has stood there.
 /// - A time without an offset is the station's clock; in a column named ..._utc it is UTC; --zone goes before
-///   both. One that a clock change made double or impossible is rejected, never guessed.
+///   both. One that a clock change made double or impossible is rejected, never guessed; for double ones the
+///   person may say which of the two is meant (DoubleTimes).
 /// - "hour" with a date is the nominal hour under the station's rule (utc, standard, clock); where the clock
 ///   shows it twice, the first. An hour the station does not observe at is a clock time under the same rule.
 ///   With a full time beside it, "hour" says under which hour the reading is filed, and an empty one that it
 ///   is an extra reading. "clock" is what the clock showed; with "hour" beside it, on the nearest day.
 /// - Dates: ISO (also 2025/03/01), 1.3.2025; 1/3/2025 and 1-3-2025 only where some date of the file shows
-///   which number is the day. Years have four digits.
+///   which number is the day, or where the person says so (dateOrder). Years have four digits.
 /// - Units: a "unit" cell ("c", "f", or "f;c" for dry;wet), else the column's own (dry_F, "dry [°F]"), else
 ///   --unit, else the thermometer's.
 /// - Weather words that are not ours stay, with the words beside them, in the note.
@@ -66,8 +68,20 @@ std::optional<ImportField> fieldFromName(std::string_view name);
 
 enum class OnConflict { Keep, Revise, Reject };
 
+/// Which moment a clock time stands for that the clock showed twice.
+enum class DoubleTimes { Reject, Earlier, Later };
+
+/// What each column is, by its place; none: left aside.
+using ColumnLayout = std::vector<std::optional<ImportField>>;
+
 struct ImportOptions {
     std::map<std::string, ImportField> columns; ///< by header text as given with --map; the rest is guessed
+    std::optional<ColumnLayout> layout; ///< goes before columns and before any guess, as far as it reaches
+    bool headless = false;              ///< the first line is a reading already
+    std::optional<char> separator;      ///< none: found from the first line
+    DateOrder dateOrder = DateOrder::Unknown; ///< DayFirst or MonthFirst goes before what the dates show
+    DoubleTimes doubleTimes = DoubleTimes::Reject;
+    std::optional<std::int64_t> mostLines;      ///< plan no more than the first so many
     std::optional<units::TemperatureUnit> unit; ///< none: the station's
     units::DecimalMark decimal = units::DecimalMark::Either;
     std::optional<record::Zone> zone; ///< for times without an offset; none: the station's
@@ -100,7 +114,8 @@ struct RejectedLine {
     std::string value; ///< what stood there
     /// Stable word that tells more of the reason, or empty. BadTime, BadNumber: "not-a-time", "no-such-date",
     /// "no-such-clock-time", "two-digit-year", "day-or-month" (1/3/2025, and nothing tells which),
-    /// "far-from-hour", "not-a-number", "grouped-digits", "too-many-digits", "not-beaufort"; RaggedRow:
+    /// "far-from-hour", "not-a-number", "grouped-digits", "too-many-digits", "not-beaufort"; BadWord:
+    /// "not-a-moment" (a SEF value over a period); RaggedRow:
     /// "decimal-comma", "too-many-cells", "too-few-cells"; Unreadable: "open-quote", "text-after-quote",
     /// "quote-in-text", "line-too-long", "nul-byte", "broken-utf-16"; SameHourTwice: "same-moment" for extra
     /// readings.
@@ -112,6 +127,7 @@ struct PlannedObservation {
     std::int64_t line = 0;
     std::string text;
     record::Observation values;
+    std::string file; ///< where several files make one plan; else empty
 };
 
 struct GuessedColumn {
@@ -122,24 +138,43 @@ struct GuessedColumn {
     bool utc = false;                           ///< the header says the time is UTC
 };
 
+/// A file of a set that the register has no place for.
+struct AsideFile {
+    std::string file;
+    std::string why;  ///< "variable" or "statistic"
+    std::string word; ///< what stood there
+};
+
 struct ImportPlan {
     std::vector<GuessedColumn> columns;
+    std::vector<AsideFile> aside;
     CsvFormat format;
     std::vector<PlannedObservation> observations;
     std::vector<RejectedLine> rejected;
-    std::int64_t lines = 0; ///< data lines seen
+    std::int64_t lines = 0;                   ///< data lines seen
+    bool cut = false;                         ///< there is more in the file than ImportOptions::mostLines
+    DateOrder dateOrder = DateOrder::Unknown; ///< as the dates were read
 };
 
 /// Errors that stop a plan: the file as a whole can't be understood.
 enum class ImportErrorKind {
     EmptyFile,
     NotReadable,
+    NoLines,    ///< a header and nothing below
+    BinaryFile, ///< no text at all
     NoTimeColumn,
     NoDryOrWetColumn,
     UnknownMappedColumn,
     FieldTwice,
     Stopped,
-    TooManyLines ///< more than kMostLines
+    TooManyLines, ///< more than kMostLines
+    // Station Exchange Format; see sef_reader.h and sef_join.h
+    SefVersion,
+    SefHeader, ///< detail: the line that is not as it should be
+    SefUnits,
+    SefCalendar,
+    SefStationsDiffer,
+    SefNothing
 };
 
 /// Most lines taken from one file: an hourly register of five centuries. Bounds the memory of a plan.
@@ -149,6 +184,7 @@ struct ImportError {
     ImportErrorKind kind;
     std::string
         detail; ///< header line, column or field concerned; for NotReadable the word as in RejectedLine
+    bool operator==(const ImportError&) const = default;
 };
 
 /// Asked now and then with bytes read; false stops.

@@ -6,21 +6,12 @@
 #include "core/record/observing_hours.h"
 
 #include <algorithm>
-#include <array>
 
 namespace wickbook::exchange {
 
 namespace {
 
 using units::TemperatureUnit;
-
-/// Numbers that files put where nothing was read.
-bool isMissingNumber(const units::Decimal& number) {
-    static constexpr std::array<double, 4> kNumbers{-9999, -999.9, -999, -99.9};
-    const double value = number.toDouble();
-    return std::any_of(kNumbers.begin(), kNumbers.end(),
-                       [value](double missing) { return value == missing; });
-}
 
 /// 1.013 or 1,013 hPa where the mark is not known: most likely a group of thousands.
 bool isGroupedPressure(const units::Decimal& number) {
@@ -246,7 +237,7 @@ bool saysAnything(const record::Observation& values) {
 }
 
 tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order) {
-    const auto time = rowTime(cells_, station_, options_.zone, order);
+    const auto time = rowTime(cells_, station_, options_.zone, order, options_.doubleTimes);
     record::Observation values;
     if (time) {
         record::placeInTime(values, station_, time->instant);
@@ -295,7 +286,8 @@ observationFromFields(const std::map<ImportField, std::string>& fields, const re
             guess.look(found->second);
         }
     }
-    return readRow(fields, station, options, guess.order());
+    return readRow(fields, station, options,
+                   options.dateOrder == DateOrder::Unknown ? guess.order() : options.dateOrder);
 }
 
 } // namespace wickbook::exchange

@@ -76,9 +76,13 @@ std::string detailOf(record::TimeTextError error) {
 }
 
 /// One moment, or the reason why the clock gives none.
-tl::expected<Instant, RejectReason> single(const record::ResolvedTime& resolved) {
+tl::expected<Instant, RejectReason> single(const record::ResolvedTime& resolved, DoubleTimes doubleTimes) {
     if (const auto* unique = std::get_if<record::UniqueTime>(&resolved)) {
         return unique->instant;
+    }
+    if (const auto* twice = std::get_if<record::DoubleTime>(&resolved);
+        twice != nullptr && doubleTimes != DoubleTimes::Reject) {
+        return doubleTimes == DoubleTimes::Earlier ? twice->first : twice->second;
     }
     return tl::unexpected(std::holds_alternative<record::DoubleTime>(resolved)
                               ? RejectReason::DoubleTime
@@ -126,7 +130,8 @@ writtenTime(std::string_view text, std::optional<record::StationDate> date, Date
 }
 
 /// The moment of an hour the station does not observe at: a clock time under the rule of that day.
-tl::expected<Instant, RejectReason> momentUnderRule(const record::StationRecord& station, LocalTime local) {
+tl::expected<Instant, RejectReason> momentUnderRule(const record::StationRecord& station, LocalTime local,
+                                                    DoubleTimes doubleTimes) {
     const Instant asUtc{local.time_since_epoch()};
     const auto& period = station.periodAt(asUtc);
     switch (period.hourRule) {
@@ -137,7 +142,7 @@ tl::expected<Instant, RejectReason> momentUnderRule(const record::StationRecord&
     case record::HourRule::Clock:
         break;
     }
-    return single(resolveAtStation(station, local));
+    return single(resolveAtStation(station, local), doubleTimes);
 }
 
 bool isObservingHour(const record::StationRecord& station, const record::ObservingHour& hour) {
@@ -181,7 +186,8 @@ record::ResolvedTime resolveAtStation(const record::StationRecord& station, Loca
 }
 
 tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record::StationRecord& station,
-                                            const std::optional<record::Zone>& zone, DateOrder order) {
+                                            const std::optional<record::Zone>& zone, DateOrder order,
+                                            DoubleTimes doubleTimes) {
     const TimeCells cells{row};
     std::optional<record::StationDate> date;
     if (const auto text = cells.value(ImportField::Date)) {
@@ -211,7 +217,7 @@ tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record:
         if (written->offset) {
             result.instant = Instant{written->local.time_since_epoch() - *written->offset};
         } else {
-            const auto moment = single(resolve(station, zone, written->local));
+            const auto moment = single(resolve(station, zone, written->local), doubleTimes);
             if (!moment) {
                 return tl::unexpected(cells.refuse(moment.error(), ImportField::Time));
             }
@@ -274,7 +280,7 @@ tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record:
                 local = std::chrono::abs(other - atHour) < std::chrono::abs(local - atHour) ? other : local;
             }
         }
-        const auto moment = single(resolve(station, zone, local));
+        const auto moment = single(resolve(station, zone, local), doubleTimes);
         if (!moment) {
             return tl::unexpected(cells.refuse(moment.error(), ImportField::Clock));
         }
@@ -283,8 +289,8 @@ tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record:
     }
     if (!nominal) {
         const LocalTime local = LocalTime{*date} + *hour;
-        const auto moment =
-            zone ? single(record::resolveLocal(*zone, local)) : momentUnderRule(station, local);
+        const auto moment = zone ? single(record::resolveLocal(*zone, local), doubleTimes)
+                                 : momentUnderRule(station, local, doubleTimes);
         if (!moment) {
             return tl::unexpected(cells.refuse(moment.error(), ImportField::Hour));
         }

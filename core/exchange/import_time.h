@@ -22,9 +22,10 @@ struct RowTime {
 };
 
 /// Errors: NoTime, BadTime, DoubleTime, ImpossibleTime, with field, value and detail. zone: for times without
-/// an offset; none: the station's.
+/// an offset; none: the station's. doubleTimes: what becomes of a time that the clock showed twice.
 tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& cells, const record::StationRecord& station,
-                                            const std::optional<record::Zone>& zone, DateOrder order);
+                                            const std::optional<record::Zone>& zone, DateOrder order,
+                                            DoubleTimes doubleTimes = DoubleTimes::Reject);
 
 /// A clock time at the station: its zone may have changed, so every period is asked, and one moment must come
 /// of it.

@@ -8,14 +8,14 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("errors", text);
-}
+struct ErrorText {
+    Q_DECLARE_TR_FUNCTIONS(errors)
+};
 
 /// The file's name without its folder: sentences are read aloud and copied into mails.
 QString fileName(const std::string& path) {
     const QString name = QFileInfo(QString::fromStdString(path)).fileName();
-    return name.isEmpty() ? tr("the book") : name;
+    return name.isEmpty() ? ErrorText::tr("the book") : name;
 }
 
 QString shortened(QString text) {
@@ -35,51 +35,61 @@ QString storeErrorWords(const store::StoreError& error) {
     using Kind = store::StoreErrorKind;
     switch (error.kind) {
     case Kind::NoSuchFile:
-        return tr("%1 is not there: look for it in another folder, or start a new station.").arg(file);
+        return ErrorText::tr("%1 is not there: look for it in another folder, or start a new station.")
+            .arg(file);
     case Kind::AlreadyThere:
-        return tr("%1 is there already and was left as it is: choose another name.").arg(file);
+        return ErrorText::tr("%1 is there already and was left as it is: choose another name.").arg(file);
     case Kind::NotABook:
-        return tr("%1 is not a book of this program and was left untouched: choose another file.").arg(file);
+        return ErrorText::tr("%1 is not a book of this program and was left untouched: choose another file.")
+            .arg(file);
     case Kind::Damaged:
-        return tr("%1 is damaged and was left untouched: keep it, and restore the newest backup into a new "
-                  "file. (%2)")
+        return ErrorText::tr(
+                   "%1 is damaged and was left untouched: keep it, and restore the newest backup into a new "
+                   "file. (%2)")
             .arg(file, detail);
     case Kind::NewerBook:
-        return tr("%1 was written by a later version: it can be read here but not written. Install the later "
-                  "version "
-                  "to write in it.")
-            .arg(file);
+        return ErrorText::
+            tr("%1 was written by a later version: it can be read here but not written. Install the later "
+               "version "
+               "to write in it.")
+                .arg(file);
     case Kind::ReadOnly:
-        return tr("%1 can't be written: make the file and its folder writable, or copy the book to a folder "
-                  "of your "
-                  "own.")
+        return ErrorText::tr(
+                   "%1 can't be written: make the file and its folder writable, or copy the book to a folder "
+                   "of your "
+                   "own.")
             .arg(file);
     case Kind::Busy:
-        return tr("%1 is being written by another program: nothing was saved yet. Try again in a moment.")
+        return ErrorText::tr(
+                   "%1 is being written by another program: nothing was saved yet. Try again in a moment.")
             .arg(file);
     case Kind::DiskFull:
-        return tr("The disk that holds %1 is full: nothing was saved. Free some space and try again.")
+        return ErrorText::tr(
+                   "The disk that holds %1 is full: nothing was saved. Free some space and try again.")
             .arg(file);
     case Kind::CannotOpen:
-        return tr("%1 can't be opened: check that you may read the file and its folder. (%2)")
+        return ErrorText::tr("%1 can't be opened: check that you may read the file and its folder. (%2)")
             .arg(file, detail);
     case Kind::InputOutput:
-        return tr("The disk that holds %1 failed to read or write: nothing was saved. Check the drive or the "
-                  "network, "
-                  "then try again. (%2)")
-            .arg(file, detail);
+        return ErrorText::
+            tr("The disk that holds %1 failed to read or write: nothing was saved. Check the drive or the "
+               "network, "
+               "then try again. (%2)")
+                .arg(file, detail);
     case Kind::HourTaken:
-        return tr("There is a reading at this hour already: open it in the register to correct it, or choose "
-                  "another "
-                  "hour.");
+        return ErrorText::tr(
+            "There is a reading at this hour already: open it in the register to correct it, or choose "
+            "another "
+            "hour.");
     case Kind::ChangedMeanwhile:
-        return tr("This reading was changed meanwhile: look at it again, then make your change.");
+        return ErrorText::tr("This reading was changed meanwhile: look at it again, then make your change.");
     case Kind::NoSuchReading:
-        return tr("There is no reading at this time: check date and hour.");
+        return ErrorText::tr("There is no reading at this time: check date and hour.");
     case Kind::Internal:
-        return tr("%1 could not be written because of an error in the program: nothing was saved. Please "
-                  "report it. "
-                  "(%2)")
+        return ErrorText::tr(
+                   "%1 could not be written because of an error in the program: nothing was saved. Please "
+                   "report it. "
+                   "(%2)")
             .arg(file, detail);
     }
     return detail;
@@ -87,8 +97,9 @@ QString storeErrorWords(const store::StoreError& error) {
 
 QString verifyProblemWords(const store::VerifyProblem& problem) {
     const QString detail = QString::fromStdString(problem.detail);
-    const QString where =
-        problem.sequence ? tr("Revision %1").arg(static_cast<qlonglong>(*problem.sequence)) : tr("The book");
+    const QString where = problem.sequence
+                              ? ErrorText::tr("Revision %1").arg(static_cast<qlonglong>(*problem.sequence))
+                              : ErrorText::tr("The book");
     return QStringLiteral("%1: %2").arg(where, detail);
 }
 
@@ -97,25 +108,63 @@ QString importErrorWords(const exchange::ImportError& error) {
     using Kind = exchange::ImportErrorKind;
     switch (error.kind) {
     case Kind::EmptyFile:
-        return tr("%1 is empty: choose another file.").arg(detail);
+        return ErrorText::tr("%1 is empty: choose another file.").arg(detail);
     case Kind::NotReadable:
-        return tr("%1 can't be read as text: save it as CSV in UTF-8 and try again.").arg(detail);
+        return ErrorText::tr("%1 can't be read as text: save it as CSV in UTF-8 and try again.").arg(detail);
+    case Kind::NoLines:
+        return ErrorText::tr("%1 has a line of names and nothing below: choose another file.").arg(detail);
+    case Kind::BinaryFile:
+        return ErrorText::tr("%1 is no text: save the register as CSV and try again.").arg(detail);
+    case Kind::SefVersion:
+        return ErrorText::tr(
+                   "This is the Station Exchange Format in version %1; versions 1.0.0 and 0.2.0 can be read. "
+                   "Ask for the file in one of these.")
+            .arg(detail);
+    case Kind::SefHeader:
+        return ErrorText::tr(
+                   "The file begins as the Station Exchange Format does, but its line %1 is not as that "
+                   "format "
+                   "has it: look at the first thirteen lines.")
+            .arg(detail);
+    case Kind::SefUnits:
+        return ErrorText::tr(
+                   "The values are in “%1”; bulbs can be read in C, F or K and pressures in hPa, Pa or kPa. "
+                   "Have them worked out in one of these.")
+            .arg(detail);
+    case Kind::SefCalendar:
+        return ErrorText::tr(
+                   "The days are counted by another calendar (%1): only the Gregorian one can be read.")
+            .arg(detail);
+    case Kind::SefStationsDiffer:
+        return ErrorText::tr(
+                   "These files are of different stations (%1): bring them in one by one, each into its own "
+                   "book.")
+            .arg(detail);
+    case Kind::SefNothing:
+        return ErrorText::tr(
+                   "None of these files holds a dry bulb (ta), a wet bulb (tb) or a pressure (p), read at a "
+                   "moment. (%1)")
+            .arg(detail);
     case Kind::NoTimeColumn:
-        return tr("No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. "
-                  "(%1)")
+        return ErrorText::tr(
+                   "No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. "
+                   "(%1)")
             .arg(detail);
     case Kind::NoDryOrWetColumn:
-        return tr("No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map "
-                  "COLUMN=wet. (%1)")
+        return ErrorText::tr("No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map "
+                             "COLUMN=wet. (%1)")
             .arg(detail);
     case Kind::UnknownMappedColumn:
-        return tr("There is no column %1 in the file: check the name in the --map option.").arg(detail);
+        return ErrorText::tr("There is no column %1 in the file: check the name in the --map option.")
+            .arg(detail);
     case Kind::FieldTwice:
-        return tr("Two columns would be the same field (%1): say with --map which one it is.").arg(detail);
+        return ErrorText::tr("Two columns would be the same field (%1): say with --map which one it is.")
+            .arg(detail);
     case Kind::Stopped:
-        return tr("Stopped: nothing was imported.");
+        return ErrorText::tr("Stopped: nothing was imported.");
     case Kind::TooManyLines:
-        return tr("The file has more lines than can be taken at once: split it and import the parts. (%1)")
+        return ErrorText::tr(
+                   "The file has more lines than can be taken at once: split it and import the parts. (%1)")
             .arg(detail);
     }
     return detail;
@@ -138,6 +187,7 @@ constexpr DetailWords kDetails[] = {
     {"grouped-digits", "“%1” in the column %2 has more than one mark: write one decimal mark and no groups"},
     {"too-many-digits", "“%1” in the column %2 has too many digits: check it"},
     {"not-beaufort", "“%1” in the column %2 is not a Beaufort force: write 0 to 12"},
+    {"not-a-moment", "“%1” says that the value stands for a stretch of time, not for a moment"},
     {"decimal-comma",
      "the line has too many cells, as a decimal comma makes it in a file with commas between cells: "
      "use semicolons or decimal points"},
@@ -191,7 +241,7 @@ QString rejectWords(const exchange::RejectedLine& line) {
             words = entry.words;
         }
     }
-    QString sentence = tr(words);
+    QString sentence = ErrorText::tr(words);
     // Both places in one go: a value may itself hold something that looks like a place.
     if (sentence.contains(QStringLiteral("%2"))) {
         return sentence.arg(shortened(QString::fromStdString(line.value)),
@@ -202,17 +252,27 @@ QString rejectWords(const exchange::RejectedLine& line) {
                : sentence;
 }
 
+QString asideFileWords(const exchange::AsideFile& file) {
+    const QString word = shortened(QString::fromStdString(file.word));
+    return file.why == "variable"
+               ? ErrorText::tr("left aside: it holds “%1”, for which the register has no place.").arg(word)
+               : ErrorText::tr("left aside: its values are “%1” over a time, not read at a moment.")
+                     .arg(word);
+}
+
 QString decimalErrorWords(units::DecimalError error, const QString& what, const QString& typed) {
     switch (error) {
     case units::DecimalError::Empty:
-        return tr("Type the %1 as read.").arg(what);
+        return ErrorText::tr("Type the %1 as read.").arg(what);
     case units::DecimalError::NotANumber:
-        return tr("“%2” is not a number: type the %1 as read, like 7.3.").arg(what, shortened(typed));
+        return ErrorText::tr("“%2” is not a number: type the %1 as read, like 7.3.")
+            .arg(what, shortened(typed));
     case units::DecimalError::GroupedDigits:
-        return tr("“%2” has more than one mark: type the %1 with one decimal mark, like 7.3.")
+        return ErrorText::tr("“%2” has more than one mark: type the %1 with one decimal mark, like 7.3.")
             .arg(what, shortened(typed));
     case units::DecimalError::TooLong:
-        return tr("“%2” has too many digits: type the %1 as read, like 7.3.").arg(what, shortened(typed));
+        return ErrorText::tr("“%2” has too many digits: type the %1 as read, like 7.3.")
+            .arg(what, shortened(typed));
     }
     return {};
 }
@@ -220,13 +280,13 @@ QString decimalErrorWords(units::DecimalError error, const QString& what, const 
 QString timeErrorWords(record::TimeTextError error, const QString& typed) {
     switch (error) {
     case record::TimeTextError::Empty:
-        return tr("A time is needed: write it as 2025-03-01T09:00.");
+        return ErrorText::tr("A time is needed: write it as 2025-03-01T09:00.");
     case record::TimeTextError::NotATime:
-        return tr("“%1” is not a time: write it as 2025-03-01T09:00.").arg(shortened(typed));
+        return ErrorText::tr("“%1” is not a time: write it as 2025-03-01T09:00.").arg(shortened(typed));
     case record::TimeTextError::NoSuchDate:
-        return tr("“%1” is not a day of the calendar: check day and month.").arg(shortened(typed));
+        return ErrorText::tr("“%1” is not a day of the calendar: check day and month.").arg(shortened(typed));
     case record::TimeTextError::NoSuchClockTime:
-        return tr("“%1” is not an hour of the day: check hour and minute.").arg(shortened(typed));
+        return ErrorText::tr("“%1” is not an hour of the day: check hour and minute.").arg(shortened(typed));
     }
     return {};
 }
@@ -235,27 +295,27 @@ QString psychrometryErrorWords(psychrometry::PsychrometryError error) {
     using Error = psychrometry::PsychrometryError;
     switch (error) {
     case Error::TemperatureOutOfRange:
-        return tr("A temperature outside −60…60 °C can't be worked with: read again.");
+        return ErrorText::tr("A temperature outside −60…60 °C can't be worked with: read again.");
     case Error::PressureOutOfRange:
-        return tr("A pressure outside 300…1100 hPa can't be worked with: check it.");
+        return ErrorText::tr("A pressure outside 300…1100 hPa can't be worked with: check it.");
     case Error::CoefficientOutOfRange:
-        return tr("This coefficient can't be: it lies near 0.0007 per kelvin.");
+        return ErrorText::tr("This coefficient can't be: it lies near 0.0007 per kelvin.");
     case Error::WickStateUnknown:
-        return tr("Say whether the wick is water or ice.");
+        return ErrorText::tr("Say whether the wick is water or ice.");
     case Error::WetAboveDry:
-        return tr("The wet bulb stands above the dry bulb: read both again.");
+        return ErrorText::tr("The wet bulb stands above the dry bulb: read both again.");
     case Error::IceOverDry:
-        return tr("The ice bulb stands too far above the dry bulb: read both again.");
+        return ErrorText::tr("The ice bulb stands too far above the dry bulb: read both again.");
     case Error::IceAboveZero:
-        return tr("Ice can't be warmer than 0 °C: say water, or read again.");
+        return ErrorText::tr("Ice can't be warmer than 0 °C: say water, or read again.");
     case Error::NoVapour:
-        return tr("The bulbs stand too far apart: no air is that dry. Read both again.");
+        return ErrorText::tr("The bulbs stand too far apart: no air is that dry. Read both again.");
     case Error::BelowRange:
-        return tr("The dew point lies below −60 °C and is not given.");
+        return ErrorText::tr("The dew point lies below −60 °C and is not given.");
     case Error::AboveRange:
-        return tr("The dew point lies above 60 °C and is not given.");
+        return ErrorText::tr("The dew point lies above 60 °C and is not given.");
     case Error::NoSolution:
-        return tr("No wet bulb belongs to this humidity.");
+        return ErrorText::tr("No wet bulb belongs to this humidity.");
     }
     return {};
 }

@@ -16,6 +16,8 @@ namespace wickbook::ui {
 QString storeErrorWords(const store::StoreError& error);
 QString verifyProblemWords(const store::VerifyProblem& problem);
 QString importErrorWords(const exchange::ImportError& error);
+/// Why a file of a set was left aside.
+QString asideFileWords(const exchange::AsideFile& file);
 QString rejectWords(const exchange::RejectedLine& line);
 /// what: "dry bulb", "pressure" … ; typed: what stood there.
 QString decimalErrorWords(units::DecimalError error, const QString& what, const QString& typed);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/column_guess.h"
+#include "core/exchange/import_plan.h"
 #include "core/exchange/observation_columns.h"
 
 #include <gtest/gtest.h>
@@ -57,6 +58,52 @@ TEST(HeaderMeaning, NamesOfColumns) {
              {"", "-"}}) {
         EXPECT_EQ(fieldOf(header), field) << header;
     }
+}
+
+TEST(HeaderMeaning, GermanAndFrenchNames) {
+    for (const auto& [header, field] :
+         std::vector<std::pair<std::string, std::string>>{{"Datum", "date"},
+                                                          {"Uhrzeit", "clock"},
+                                                          {"Termin", "hour"},
+                                                          {"Trocken (\u00b0C)", "dry"},
+                                                          {"Trockenthermometer", "dry"},
+                                                          {"Feuchtthermometer [\u00b0C]", "wet"},
+                                                          {"Luftdruck hPa", "pressure"},
+                                                          {"Windst\u00e4rke", "wind"},
+                                                          {"Bemerkungen", "note"},
+                                                          {"H\u00f6chst", "max"},
+                                                          {"Thermom\u00e8tre sec", "dry"},
+                                                          {"THERMOM\u00c8TRE MOUILL\u00c9", "wet"},
+                                                          {"Pression (hPa)", "pressure"},
+                                                          {"M\u00e8che", "wick"},
+                                                          {"Heure", "clock"},
+                                                          {"Observateur", "observer"}}) {
+        EXPECT_EQ(fieldOf(header), field) << header;
+    }
+}
+
+std::string proposal(const std::vector<std::string>& header,
+                     const std::vector<std::vector<std::string>>& rows) {
+    std::string text;
+    for (const auto& column : proposedColumns(header, rows)) {
+        text += (text.empty() ? "" : " ") + (column.field ? std::string(fieldName(*column.field)) : "-");
+    }
+    return text;
+}
+
+TEST(ProposedColumns, ByTheLookOfTheValuesWhereNoNameHelps) {
+    EXPECT_EQ(proposal({"a", "b", "c", "d", "e", "f"}, {{"1.3.2025", "9:00", "12.4", "10.1", "W", "1002.3"},
+                                                        {"2.3.2025", "9:05", "11.0", "9.7", "", "998.0"}}),
+              "date clock dry wet wick pressure");
+    EXPECT_EQ(
+        proposal({"", "", ""}, {{"2025-03-01T09:00Z", "61.5", "57"}, {"2025-03-02T09:00Z", "50", "47"}}),
+        "time dry wet");
+    // The lower of two columns is not the dry bulb, and one cell tells nothing.
+    EXPECT_EQ(proposal({"time", "x", "y"}, {{"t", "10", "12"}, {"t", "9", "12"}}), "time - -");
+    EXPECT_EQ(proposal({"time", "x", "y"}, {{"t", "12", "10"}}), "time - -");
+    // Names go before looks.
+    EXPECT_EQ(proposal({"Datum", "Zeit", "nass", "trocken"}, {{"1.3.2025", "9:00", "12", "10"}}),
+              "date clock wet dry");
 }
 
 TEST(HeaderMeaning, UnitsAndUtc) {

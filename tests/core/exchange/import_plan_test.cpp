@@ -208,10 +208,62 @@ TEST(Import, CanBeStopped) {
     EXPECT_EQ(asked, 3);
 }
 
-TEST(Import, AHeaderAloneIsAnEmptyPlan) {
-    const auto plan = planText("time,dry,wet\n");
-    EXPECT_THAT(plan.observations, IsEmpty());
-    EXPECT_EQ(plan.lines, 0);
+TEST(Import, AHeaderAloneIsTold) {
+    EXPECT_EQ(errorOf("time,dry,wet\n").kind, ImportErrorKind::NoLines);
+}
+
+TEST(Import, TheHeadOfAFileAlone) {
+    ImportOptions options;
+    options.mostLines = 2;
+    std::istringstream input("time,dry,wet\n2025-03-01T09:00Z,4,3\n2025-03-02T09:00Z,4,3\n"
+                             "2025-03-03T09:00Z,4,3\n2025-03-04T09:00Z,4,3\n");
+    const auto plan = planCsvImport(input, "r.csv", testing::station(), options);
+    ASSERT_TRUE(plan);
+    EXPECT_TRUE(plan->cut);
+    EXPECT_EQ(plan->lines, 3);
+}
+
+TEST(Import, TheLayoutGivenGoesBeforeNames) {
+    ImportOptions options;
+    options.layout = ColumnLayout{ImportField::Time, ImportField::Wet, ImportField::Dry, std::nullopt};
+    std::istringstream input("time,dry,wet,note\n2025-03-01T09:00Z,3,4,left aside\n");
+    const auto plan = planCsvImport(input, "r.csv", testing::station(), options);
+    ASSERT_TRUE(plan);
+    const auto& values = plan->observations.at(0).values;
+    EXPECT_EQ(values.dry.value, testing::celsius(4, 0));
+    EXPECT_EQ(values.wet.value, testing::celsius(3, 0));
+    EXPECT_EQ(values.note, "");
+}
+
+TEST(Import, AFileWithoutNames) {
+    ImportOptions options;
+    options.headless = true;
+    options.separator = ';';
+    options.layout = ColumnLayout{ImportField::Date, ImportField::Clock, ImportField::Dry, ImportField::Wet};
+    std::istringstream input("1.3.2025;9:05;4,2;3,1\n2.3.2025;9:00;5;4\n");
+    const auto plan = planCsvImport(input, "r.csv", testing::station(), options);
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(plan->lines, 2);
+    ASSERT_EQ(plan->observations.size(), 2U);
+    EXPECT_EQ(plan->observations[0].line, 1);
+    EXPECT_EQ(plan->observations[0].values.dry.value, testing::celsius(42));
+}
+
+TEST(Import, DayOrMonthIsAskedAndThenKnown) {
+    const std::string text = "date,hour,dry,wet\n3/4/2025,9,4,3\n5/4/2025,9,4,3\n";
+    const auto unsure = planText(text);
+    ASSERT_EQ(unsure.rejected.size(), 2U);
+    EXPECT_EQ(unsure.rejected[0].detail, "day-or-month");
+    for (const auto& [order, expected] :
+         {std::pair{DateOrder::DayFirst, "2025-04-03"}, std::pair{DateOrder::MonthFirst, "2025-03-04"}}) {
+        ImportOptions options;
+        options.dateOrder = order;
+        std::istringstream input(text);
+        const auto plan = planCsvImport(input, "r.csv", testing::station(), options);
+        ASSERT_TRUE(plan);
+        ASSERT_EQ(plan->observations.size(), 2U);
+        EXPECT_EQ(record::dateText(plan->observations[0].values.hour->date), expected);
+    }
 }
 
 TEST(Import, RejectsFileKeepsEverything) {

@@ -57,6 +57,41 @@ TEST(RowTime, WithoutAnOffsetByTheStationOrTheZoneGiven) {
               "2025-07-01T09:05:00Z");
 }
 
+/// What the clock showed twice may be chosen; what it never showed may not.
+TEST(RowTime, DoubleTimesAreTakenAsThePersonSays) {
+    struct Night {
+        const char* zone;
+        const char* twice;
+        const char* earlier;
+        const char* later;
+        const char* never;
+    };
+    for (const Night& night : {Night{"Europe/London", "2025-10-26T01:30", "2025-10-26T00:30:00Z",
+                                     "2025-10-26T01:30:00Z", "2025-03-30T01:30"},
+                               Night{"America/New_York", "2025-11-02T01:30", "2025-11-02T05:30:00Z",
+                                     "2025-11-02T06:30:00Z", "2025-03-09T02:30"},
+                               Night{"Australia/Sydney", "2025-04-06T02:30", "2025-04-05T15:30:00Z",
+                                     "2025-04-05T16:30:00Z", "2025-10-05T02:30"}}) {
+        const auto place = station(night.zone, HourRule::Clock);
+        const auto at = [&](const char* text, DoubleTimes choice) {
+            const auto read = rowTime(time(text), place, std::nullopt, DateOrder::Unknown, choice);
+            return read ? record::instantText(read->instant) : std::string(reasonName(read.error().reason));
+        };
+        EXPECT_EQ(at(night.twice, DoubleTimes::Reject), "double-time") << night.zone;
+        EXPECT_EQ(at(night.twice, DoubleTimes::Earlier), night.earlier);
+        EXPECT_EQ(at(night.twice, DoubleTimes::Later), night.later);
+        EXPECT_EQ(at(night.never, DoubleTimes::Earlier), "impossible-time") << night.zone;
+    }
+}
+
+/// Córdoba stood 4 h 16 min 48 s behind UTC until 1920 (IANA time zone database): a clock time there is a
+/// moment to the second.
+TEST(RowTime, AnOffsetToTheSecond) {
+    const auto place = station("America/Argentina/Cordoba", HourRule::Clock);
+    EXPECT_EQ(timeOf(place, time("1900-06-01T08:00")), "1900-06-01T12:16:48Z");
+    EXPECT_EQ(timeOf(place, dateClock("1900-06-01", "21:30")), "1900-06-02T01:46:48Z");
+}
+
 TEST(RowTime, London2025) {
     const auto london = station("Europe/London");
     EXPECT_EQ(timeOf(london, time("2025-03-30T00:59")), "2025-03-30T00:59:00Z");

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/import_plan.h"
+
+#include <set>
+
+namespace wickbook::exchange {
+
+/// The hours and moments that the lines of one plan have taken so far.
+class PlanPlaces {
+public:
+    /// Takes the place of these values; false where an earlier line has it.
+    bool take(const record::Observation& values) {
+        return values.hour ? hours_.insert(*values.hour).second : extras_.insert(values.instant).second;
+    }
+
+private:
+    std::set<record::ObservingHour> hours_;
+    std::set<record::Instant> extras_;
+};
+
+/// The refusal of a second line for one place; file, line and text are the caller's to fill.
+inline RejectedLine placeTaken(const record::Observation& values, ImportField field) {
+    RejectedLine line{};
+    line.reason = RejectReason::SameHourTwice;
+    line.field = fieldName(field);
+    line.value = values.hour ? record::dateText(values.hour->date) + " " + record::hourText(values.hour->hour)
+                             : record::instantText(values.instant);
+    line.detail = values.hour ? "" : "same-moment";
+    return line;
+}
+
+} // namespace wickbook::exchange
