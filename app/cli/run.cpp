@@ -24,7 +24,7 @@ constexpr std::string_view kFooter =
     "Data go to standard output, sentences to standard error; \"-\" as a file is standard input or output.\n"
     "Exit codes: 0 done; 1 done, but verify found damage, or with --strict there are findings or rejected\n"
     "rows; 2 arguments or input that can't be understood; 3 a book or a file can't be read or written;\n"
-    "4 an error of the program itself.";
+    "4 an error of the program itself; 130 stopped by Ctrl-C.";
 
 /// What Qt takes for itself, each with a value after it.
 bool isQtOption(std::string_view argument) {

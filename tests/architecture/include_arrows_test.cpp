@@ -50,11 +50,12 @@ const std::map<std::string, Names>& arrows() {
         add("ui/observe", {"ui/commands", "ui/style", "ui/print"});
         add("ui/oldpage", {"ui/commands", "ui/style"});
         add("ui/register", {"ui/commands", "ui/style"});
+        add("ui/review", {"ui/commands", "ui/style"});
         add("ui/month", {"ui/commands", "ui/style", "ui/print"});
         add("ui/instruments", {"ui/commands", "ui/style"});
         add("ui/station", {"ui/commands", "ui/style"});
         add("ui/window",
-            {"ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station"});
+            {"ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station"});
         add("app/cli", {"ui/text", "ui/print", "core/desk", "core/sample"});
         add("app", {"app/cli", "ui/window"});
         return table;

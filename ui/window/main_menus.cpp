@@ -41,7 +41,16 @@ void MainWindow::buildMenus() {
     undo_->setEnabled(false);
     redo_->setEnabled(false);
 
+    QMenu* kept = menuBar()->addMenu(tr("&Register"));
     buildPageMenu(*menuBar()->addMenu(tr("&Page")));
+    QAction* review = kept->addAction(tr("&Look through the whole register…"),
+                                      QKeySequence(Qt::CTRL | Qt::Key_L), this, [this] {
+                                          if (pages_ != nullptr) {
+                                              pages_->openReview();
+                                          }
+                                      });
+    review->setEnabled(false);
+    pageActions_.append(review);
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     help->addAction(tr("&Help on this page"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);

@@ -295,6 +295,9 @@ void MainWindow::turnTo(int page) {
 void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setGeometry(saveGeometry());
     if (pages_ != nullptr) {
+        pages_->closeReview(); // a window of its own must not outlive this one
+    }
+    if (pages_ != nullptr) {
         pages_->observe().keepDraft();
         settings_.setObserver(pages_->session().observer());
     }

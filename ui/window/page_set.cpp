@@ -6,6 +6,7 @@
 #include "ui/observe/observe_page.h"
 #include "ui/oldpage/old_page.h"
 #include "ui/register/register_page.h"
+#include "ui/review/review_window.h"
 #include "ui/station/station_page.h"
 #include "ui/style/sheet.h"
 
@@ -53,6 +54,7 @@ PageSet::PageSet(std::unique_ptr<Session> session, const QString& draftFolder, Q
 
 PageSet::~PageSet() {
     // Pages refer to the session: they go first.
+    review_.reset();
     delete stack_;
 }
 
@@ -87,6 +89,32 @@ void PageSet::openMark(const desk::HourMark& mark) {
     } else {
         turnTo(Observe);
         observe_->openHour(mark.expected.hour);
+    }
+}
+
+void PageSet::openReview() {
+    if (!review_) {
+        review_ = std::make_unique<ReviewWindow>(*session_);
+        connect(review_.get(), &ReviewWindow::openInRegister, this,
+                [this](const record::ObservingHour& hour) {
+                    turnTo(Register);
+                    register_->showHour(hour);
+                    window()->raise();
+                    window()->activateWindow();
+                });
+    }
+    const bool shown = review_->isVisible();
+    review_->show();
+    review_->raise();
+    review_->activateWindow();
+    if (!shown) {
+        review_->look();
+    }
+}
+
+void PageSet::closeReview() {
+    if (review_) {
+        review_->close();
     }
 }
 

@@ -18,6 +18,7 @@ class MonthPage;
 class ObservePage;
 class OldPage;
 class RegisterPage;
+class ReviewWindow;
 
 class PageSet : public QWidget {
     Q_OBJECT
@@ -40,6 +41,9 @@ public:
     [[nodiscard]] OldPage& oldPage() { return *oldPage_; }
     /// From the margin: an hour kept is opened in the register, one that is not on the Observe page.
     void openMark(const desk::HourMark& mark);
+    /// "Look through the whole register": a window of its own; opened already, it comes to the front.
+    void openReview();
+    void closeReview();
 
 signals:
     void turned(int page);
@@ -49,6 +53,7 @@ private:
     QStackedWidget* stack_ = nullptr;
     ObservePage* observe_ = nullptr;
     RegisterPage* register_ = nullptr;
+    std::unique_ptr<ReviewWindow> review_;
     MonthPage* month_ = nullptr;
     OldPage* oldPage_ = nullptr;
 };
