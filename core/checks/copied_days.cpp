@@ -26,6 +26,13 @@ bool isCopyOf(const Day& day, const Day& other, std::span<const record::DerivedR
     });
 }
 
+/// The observer has said why the air stood still.
+bool isFoggy(const Day& day, std::span<const record::DerivedReading> series) {
+    return std::all_of(day.begin(), day.end(), [&](std::size_t place) {
+        return hasAnyWeather(series[place], {record::Weather::Fog, record::Weather::Rime});
+    });
+}
+
 std::size_t fewestEqual(const Day& day, std::span<const record::DerivedReading> series,
                         const LimitAt& limitAt) {
     const bool tenths = std::all_of(
@@ -63,7 +70,7 @@ void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t 
         }
     }
     for (auto day = days.begin(); day != days.end(); ++day) {
-        if (day->second.size() < fewestEqual(day->second, series, limitAt)) {
+        if (isFoggy(day->second, series) || day->second.size() < fewestEqual(day->second, series, limitAt)) {
             continue;
         }
         const date::year_month_day ymd{day->first};

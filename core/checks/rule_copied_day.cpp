@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // copied-day: every reading of the day is equal to the same hour's of an earlier day within the neighbours
 // (common practice, no source). Two hours that agree to the tenth are enough; on coarser scales three, for
-// they agree by chance. Doubtful, on the later day's readings up to this one, once the day has that many.
+// they agree by chance. Quiet where every reading of the day has fog or rime noted: the air then does stand
+// still. Doubtful, on the later day's readings up to this one, once the day has that many.
 // Arguments: date of the other day (2025-03-01); count of equal readings.
 #include "core/checks/rule_support.h"
 #include "core/checks/rules.h"
 
+#include <algorithm>
 #include <set>
 
 namespace wickbook::checks::rules {
@@ -57,6 +59,11 @@ void copiedDay(const ReadingContext& context, Findings& findings) {
     today.push_back(&context.reading);
     for (const auto& neighbour : context.after) {
         addTo(today, neighbour, hour->date);
+    }
+    if (std::all_of(today.begin(), today.end(), [](const record::DerivedReading* reading) {
+            return hasAnyWeather(*reading, {record::Weather::Fog, record::Weather::Rime});
+        })) {
+        return;
     }
     const double fewest =
         context.limits.value(coarserStep(context.reading) <= kTenthsUpTo ? "copied-day.fewest-tenths"

@@ -19,6 +19,7 @@ std::span<const Rule> ruleTable() {
         Rule{"freezing-halt", Root::FrozenWick, rules::freezingHalt},
         Rule{"frozen-read-as-water", Root::FrozenWick, rules::frozenReadAsWater},
         Rule{"dry-wick", Root::Wick, rules::dryWick},
+        Rule{"fine-but-saturated", Root::Weather, rules::fineButSaturated},
         Rule{"very-dry", Root::Pair, rules::veryDry},
         Rule{"gross-temperature", Root::Season, rules::grossTemperature},
         Rule{"gross-dew-point", Root::Season, rules::grossDewPoint},
@@ -35,7 +36,6 @@ std::span<const Rule> ruleTable() {
         Rule{"late", Root::Time, rules::late},
         Rule{"fog-but-dry", Root::Weather, rules::fogButDry},
         Rule{"rain-but-dry", Root::Weather, rules::rainButDry},
-        Rule{"fine-but-saturated", Root::Weather, rules::fineButSaturated},
     };
     return kRules;
 }

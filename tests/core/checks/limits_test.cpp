@@ -131,7 +131,7 @@ TEST(StationLimits, AnAridStationSilencesDrynessAndSteps) {
     const auto story = [](const record::LimitChanges& changes) {
         Page page{{-24, 550, Exposure::Screen, {1, 1}}};
         page.write("2025-01-10T07:00Z", "17.0", "9.0", {.weather = "none"});
-        page.write("2025-01-10T14:00Z", "43.5", "17.6", {.weather = "none"});
+        page.write("2025-01-10T14:00Z", "43.5", "18.9", {.weather = "none"});
         const auto checked = checkSeries(page.series(), 0, 2, page.station(), StationLimits{changes}, {});
         return codes(checked.back().findings);
     };
