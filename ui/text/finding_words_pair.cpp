@@ -24,28 +24,32 @@ FindingWords wetAboveDry(const FindingSpeech& s) {
                     .arg(s.size("excess")),
                 say("Nothing to do in fog or drizzle. Otherwise look at the wick and read once more.")};
     }
-    return {say("Wet bulb above dry bulb"),
-            say("Corrected, the wet bulb stands %1 above the dry bulb. A wet wick can only cool, so no "
-                "humidity is worked out.")
-                .arg(s.size("excess")),
-            say("Read both again. Were the two numbers swapped, or one read ten or five off?")};
+    return {
+        say("Wet bulb above dry bulb"),
+        say("The wet bulb stands %1 above the dry bulb, corrections included. A wet wick can only cool, so "
+            "no humidity is worked out.")
+            .arg(s.size("excess")),
+        say("Read both again. Were the two numbers swapped, or one read ten or five off?")};
 }
 
 FindingWords noVapour(const FindingSpeech& s) {
     return {say("Further apart than air allows"),
-            s.has("limit") ? say("The bulbs stand %1 apart. At this dry bulb even air without any vapour "
-                                 "gives no more than %2.")
-                                 .arg(s.size("depression"), s.size("limit"))
-                           : say("The bulbs stand %1 apart. Even air without any vapour does not give that.")
-                                 .arg(s.size("depression")),
+            s.has("limit")
+                ? say("The bulbs stand %1 apart. At this dry bulb even perfectly dry air "
+                      "brings them no further apart than %2.")
+                      .arg(s.size("depression"), s.size("limit"))
+                : say("The bulbs stand %1 apart. Even perfectly dry air does not bring them that far.")
+                      .arg(s.size("depression")),
             say("Read both again. One of them may have been read ten or five off.")};
 }
 
 FindingWords veryDry(const FindingSpeech& s) {
-    return {say("Very dry air"),
-            say("The humidity comes out at %1, under the %2 that is usual here.")
-                .arg(s.percent("humidity"), s.percent("limit")),
-            say("Read the wet bulb again. If it is so, keep it.")};
+    return {
+        say("Very dry air"),
+        say("The humidity comes out at %1. Under %2 it is asked about.")
+            .arg(s.percent("humidity"), s.percent("limit")),
+        say("Read both bulbs again. If it is so, keep it; where the air is often that dry, this limit can be "
+            "lowered for the station.")};
 }
 
 FindingWords iceOverDry(const FindingSpeech& s) {
@@ -85,9 +89,11 @@ FindingWords outOfRange(const FindingSpeech& s) {
 }
 
 FindingWords coefficientMissing(const FindingSpeech&) {
-    return {say("No coefficient"),
-            say("The station uses its own coefficient, but none is on record, so there is no humidity."),
-            say("Enter the fitted coefficient, or choose how the bulbs are ventilated.")};
+    return {
+        say("No coefficient"),
+        say("The station is set to work with a psychrometer coefficient of its own, but none is on record, "
+            "so there is no humidity."),
+        say("Enter that coefficient, or say how the air reaches the bulbs: in a screen, whirled, by a fan.")};
 }
 
 FindingWords dewPointBelowRange(const FindingSpeech&) {
@@ -96,9 +102,11 @@ FindingWords dewPointBelowRange(const FindingSpeech&) {
 }
 
 FindingWords extrapolated(const FindingSpeech&) {
-    return {say("Below the tested range"),
-            say("Over water colder than −20 °C every formula is an extrapolation, up to 2 % off."),
-            say("Nothing to do. An ice bulb is the surer reading in such cold.")};
+    return {
+        say("Below the tested range"),
+        say("For a wick of water colder than −20 °C there are hardly any measurements to go by; the humidity "
+            "may be up to 2 % off."),
+        say("Nothing to do. An ice bulb is the surer reading in such cold.")};
 }
 
 FindingWords pressureAssumed(const FindingSpeech&) {

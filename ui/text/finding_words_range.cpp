@@ -37,19 +37,20 @@ FindingWords grossDewPoint(const FindingSpeech& s) {
 
 FindingWords grossPressure(const FindingSpeech& s) {
     return {say("Unlikely pressure"),
-            s.has("usual") ? say("The pressure was read as %1; at this elevation about %2 is usual.")
-                                 .arg(s.pressure("value"), s.pressure("usual"))
-                           : say("The pressure was read as %1.").arg(s.pressure("value")),
+            s.has("usual")
+                ? say("The pressure was read as %1; at this elevation about %2 is usual.")
+                      .arg(s.pressure("value"), s.pressure("usual"))
+                : say("The pressure was read as %1, which no station has.").arg(s.pressure("value")),
             say("Give the pressure at the station, not the one reduced to sea level, or leave it empty.")};
 }
 
 FindingWords climatology(const FindingSpeech& s) {
     return {say("Unusual for this month and hour"),
             (s.is("what", "dew-point")
-                 ? say("The dew point of %1 lies outside %2 … %3, which held %4 years of this "
-                       "month and hour here.")
-                 : say("The dry bulb of %1 lies outside %2 … %3, which held %4 years of this "
-                       "month and hour here."))
+                 ? say("The dew point of %1 lies far from what this month and hour brought here in %4 years. "
+                       "Between %2 and %3 nothing would be asked.")
+                 : say("The dry bulb of %1 lies far from what this month and hour brought here in %4 years. "
+                       "Between %2 and %3 nothing would be asked."))
                 .arg(s.temperature("value"), s.temperature("low"), s.temperature("high"), s.number("years")),
             say("Read again. If it is so, keep it: records happen.")};
 }
@@ -58,20 +59,21 @@ FindingWords fogButDry(const FindingSpeech& s) {
     return {say("Fog, but dry air"),
             say("Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.")
                 .arg(s.percent("humidity"), s.percent("limit")),
-            say("Look at the wick, and whether it was fog or haze.")};
+            say("Look whether the wick is clean and wet, and whether it was fog or haze. Then read again.")};
 }
 
 FindingWords rainButDry(const FindingSpeech& s) {
     return {say("Rain through dry air"),
             say("Rain was noted at a humidity of %1. That happens, but seldom.").arg(s.percent("humidity")),
-            say("Nothing to do if the wick was well wetted.")};
+            say("Nothing to do if the wick was clean and wet.")};
 }
 
 FindingWords fineButSaturated(const FindingSpeech& s) {
     return {say("Saturated, but no fog or rain noted"),
             say("The humidity comes out at %1 without fog, rain or dew in the weather column.")
                 .arg(s.percent("humidity")),
-            say("Look at the wick: is it wet? Was there dew or fog that was not noted?")};
+            say("Look at the wick: is it wet? If not, wet it, wait and read again. If there was dew or fog, "
+                "note it.")};
 }
 
 FindingWords maxMin(const FindingSpeech& s) {

@@ -27,7 +27,9 @@ FindingWords stepDewPoint(const FindingSpeech& s) {
 FindingWords persistence(const FindingSpeech& s) {
     return {say("The same pair again"),
             say("The very same two numbers stand %1 times running.").arg(s.number("count")),
-            say("Read again, rather than from the line above.")};
+            say("Read both once more. If the air stands so still, keep it; with fog in the weather column "
+                "nothing is "
+                "asked.")};
 }
 
 FindingWords duplicate(const FindingSpeech& s) {
@@ -38,8 +40,9 @@ FindingWords duplicate(const FindingSpeech& s) {
 }
 
 FindingWords copiedDay(const FindingSpeech& s) {
-    return {say("A day like another"), say("All readings of this day are those of %1.").arg(s.word("date")),
-            say("Look at the page: was one day's line written twice?")};
+    return {
+        say("A day like another"), say("All readings of this day are those of %1.").arg(s.word("date")),
+        say("Look at the page: was one day's line written twice? If both days are right, judge them sound.")};
 }
 
 FindingWords future(const FindingSpeech&) {
@@ -59,13 +62,14 @@ FindingWords late(const FindingSpeech& s) {
 
 FindingWords digitPreference(const FindingSpeech& s) {
     return {say("A favoured tenth"),
-            say("Of %1 readings of the %2, %3 end in %4; one in ten would.")
+            say("Of %1 readings of the %2, %3 end in %4; about one in ten is to be expected.")
                 .arg(s.number("count"), s.bulb(), s.percent("share"), s.number("digit")),
             say("Read the tenths before the whole degrees, with the eye level with the column.")};
 }
 
 FindingWords unlikely(const FindingSpeech& s) {
-    QString message = say("A slip of the pen explains these numbers better than the air does.");
+    QString message =
+        say("A slip in reading or writing would explain these numbers better than the weather does.");
     if (s.has("expected-temperature") && s.has("expected-dew-point")) {
         message +=
             QLatin1Char(' ') +

@@ -17,13 +17,13 @@ FindingWords dryWick(const FindingSpeech& s) {
                     .arg(s.size("rise")),
                 remedy};
     }
-    return {say("The wick may be dry"),
-            say("The bulbs stand only %1 apart, and the air would hold %2 of vapour, against %3 in the last "
-                "readings, "
-                "without fog, rain or dew to bring it.")
-                .arg(s.size("depression"), s.number("vapour", 1) + QStringLiteral(" hPa"),
-                     s.number("usual", 1) + QStringLiteral(" hPa")),
-            remedy};
+    return {
+        say("The wick may be dry"),
+        say("The bulbs stand only %1 apart. The air would hold far more moisture than in the last readings "
+            "(%2 of vapour against %3), and no fog, rain or dew was noted to bring it.")
+            .arg(s.size("depression"), s.number("vapour", 1) + QStringLiteral(" hPa"),
+                 s.number("usual", 1) + QStringLiteral(" hPa")),
+        remedy};
 }
 
 FindingWords wickStateUnknown(const FindingSpeech& s) {
@@ -37,7 +37,7 @@ FindingWords wickStateUnknown(const FindingSpeech& s) {
             say("Water would give %1, ice %2.").arg(s.percent("humidity-water"), s.percent("humidity-ice"));
     }
     return {say("Water or ice?"), message,
-            say("Look at the wick, touch it with a splinter: W for water, I for ice.")};
+            say("Touch the wick with a splinter of wood: if it is soft, say water; if it is hard, say ice.")};
 }
 
 FindingWords freezingHalt(const FindingSpeech& s) {
@@ -61,7 +61,9 @@ FindingWords frozenReadAsWater(const FindingSpeech& s) {
     return {say("Is the wick ice?"),
             say("Water was given at a wet bulb of %1. As ice the humidity would be %2 rather than %3.")
                 .arg(s.temperature("wet"), s.percent("humidity-ice"), s.percent("humidity")),
-            say("Touch the wick with a piece of ice or a splinter: if it is hard, say ice.")};
+            say("Touch the wick with a piece of ice or a splinter of wood: if it is hard, say ice. If it is "
+                "still "
+                "wet, keep it.")};
 }
 
 } // namespace
