@@ -3,7 +3,9 @@
 
 #include "ui/text/error_words.h"
 
+#include <algorithm>
 #include <chrono>
+#include <iterator>
 
 namespace wickbook::ui {
 
@@ -73,8 +75,17 @@ const checks::StationModel* Session::model() const {
             return nullptr;
         }
         model_ = std::move(*model);
+        modelReadings_ = book_.observationCount().value_or(0);
+        sinceModel_ = 0;
     }
     return &*model_;
+}
+
+void Session::grew(std::int64_t changes) {
+    sinceModel_ += changes;
+    if (sinceModel_ > 60 + modelReadings_ / 20) {
+        model_.reset();
+    }
 }
 
 store::Result<std::vector<checks::CheckedReading>> Session::checkedOn(record::StationDate from,
@@ -110,6 +121,7 @@ store::Result<store::Receipt> Session::write(const store::ObservationChange& cha
     if (!receipt) {
         emit storageFailed(receipt.error());
     } else {
+        grew(1);
         emit observationsChanged();
     }
     return receipt;
@@ -121,6 +133,7 @@ Session::writeAll(std::span<const store::ObservationChange> changes, const store
     if (!receipts) {
         emit storageFailed(receipts.error());
     } else if (!receipts->empty()) {
+        grew(std::ssize(changes));
         emit observationsChanged();
     }
     return receipts;
@@ -154,6 +167,9 @@ void Session::lookForOutsideChanges() {
         model_.reset();
         emit factsChanged();
     }
+    // How much another program has written is asked of the book; that is seldom.
+    const auto count = book_.observationCount();
+    grew(count && model_ ? std::max<std::int64_t>(*count - modelReadings_ - sinceModel_, 1) : 1);
     emit observationsChanged();
 }
 

@@ -61,6 +61,8 @@ public:
     store::Result<std::vector<store::Receipt>> writeAll(std::span<const store::ObservationChange> changes,
                                                         const store::Progress& progress = {});
     store::Result<void> reviseFacts(const record::StationFacts& facts, const record::Author& author);
+    /// At once rather than within two seconds: for who has written through a book of its own.
+    void lookForOutsideChanges();
 
 signals:
     /// Observations were added, revised or withdrawn, here or by another program.
@@ -72,8 +74,8 @@ signals:
 
 private:
     Session(store::Book book, record::StationRecord station, Clock clock);
-    void lookForOutsideChanges();
     const checks::StationModel* model() const;
+    void grew(std::int64_t changes);
 
     store::Book book_;
     record::StationRecord station_;
@@ -83,8 +85,11 @@ private:
     std::int64_t outsideVersion_ = 0;
     QString observer_;
     /// What the station usually reads, for likely causes: worked out when first asked for, and again when the
-    /// facts change. A reading more or less does not move it.
+    /// facts change or the book has grown by a month of twice-daily readings and a twentieth (a register
+    /// brought in). A reading more or less does not move it, so an entry never waits for it.
     mutable std::optional<checks::StationModel> model_;
+    mutable std::int64_t modelReadings_ = 0; ///< observations in the book when it was worked out
+    mutable std::int64_t sinceModel_ = 0;    ///< changes written since: counted, never asked of the book
 };
 
 } // namespace wickbook::ui
