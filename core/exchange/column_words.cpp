@@ -148,6 +148,8 @@ constexpr std::array kWords{
     FieldWord{"bemerkungen", ImportField::Note},
     FieldWord{"beobachter", ImportField::Observer},
     FieldWord{"beobachterin", ImportField::Observer},
+    FieldWord{"kurzel", ImportField::Observer},
+    FieldWord{"kuerzel", ImportField::Observer},
     FieldWord{"einheit", ImportField::Unit},
     // French.
     FieldWord{"date_heure", ImportField::Time},

@@ -65,10 +65,9 @@ tl::expected<record::Instant, RejectedLine> instantOf(const std::vector<std::str
     return record::Instant{date::sys_days{date} + std::chrono::hours{hour} + std::chrono::minutes{minute}};
 }
 
+/// A comma is no decimal mark in this format.
 std::string numberDetail(units::DecimalError error) {
-    return error == units::DecimalError::GroupedDigits ? "grouped-digits"
-           : error == units::DecimalError::TooLong     ? "too-many-digits"
-                                                       : "not-a-number";
+    return error == units::DecimalError::TooLong ? "too-many-digits" : "not-a-number";
 }
 
 /// With this many decimals at least; none where that takes more digits than a reading has.

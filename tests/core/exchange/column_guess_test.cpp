@@ -93,7 +93,7 @@ std::string proposal(const std::vector<std::string>& header,
 
 TEST(ProposedColumns, ByTheLookOfTheValuesWhereNoNameHelps) {
     EXPECT_EQ(proposal({"a", "b", "c", "d", "e", "f"}, {{"1.3.2025", "9:00", "12.4", "10.1", "W", "1002.3"},
-                                                        {"2.3.2025", "9:05", "11.0", "9.7", "", "998.0"}}),
+                                                        {"2.3.2025", "9:05", "11.0", "9.7", "I", "998.0"}}),
               "date clock dry wet wick pressure");
     EXPECT_EQ(
         proposal({"", "", ""}, {{"2025-03-01T09:00Z", "61.5", "57"}, {"2025-03-02T09:00Z", "50", "47"}}),

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/takein/takein_words.h"
+
+#include "ui/text/error_words.h"
+#include "ui/text/finding_words.h"
+#include "ui/text/number_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace wickbook::ui {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("takein", text);
+}
+
+QString pairWords(const QLocale& locale, const record::Observation& values) {
+    return QStringLiteral("%1 / %2").arg(bulbWithUnit(locale, values.dry), bulbWithUnit(locale, values.wet));
+}
+
+} // namespace
+
+QString bulbWithUnit(const QLocale& locale, const record::BulbReading& bulb) {
+    return bulb.value ? readTemperatureWords(locale, *bulb.value) : bulbWords(locale, bulb);
+}
+
+QString fieldWords(exchange::ImportField field) {
+    using Field = exchange::ImportField;
+    switch (field) {
+    case Field::Time:
+        return tr("date and time");
+    case Field::Date:
+        return tr("date");
+    case Field::Hour:
+        return tr("observing hour");
+    case Field::Clock:
+        return tr("clock time");
+    case Field::Dry:
+        return tr("dry bulb");
+    case Field::Wet:
+        return tr("wet bulb");
+    case Field::Wick:
+        return tr("wick");
+    case Field::Pressure:
+        return tr("pressure, hPa");
+    case Field::Weather:
+        return tr("weather");
+    case Field::Wind:
+        return tr("wind, Beaufort");
+    case Field::Maximum:
+        return tr("maximum");
+    case Field::Minimum:
+        return tr("minimum");
+    case Field::Note:
+        return tr("note");
+    case Field::Observer:
+        return tr("observer");
+    case Field::Origin:
+        return tr("origin");
+    case Field::Quality:
+        return tr("quality");
+    case Field::Unit:
+        return tr("unit of the bulbs");
+    case Field::PressureSource:
+        return tr("pressure source");
+    }
+    return {};
+}
+
+QString takeInErrorWords(const exchange::ImportError& error, const QString& name) {
+    using Kind = exchange::ImportErrorKind;
+    exchange::ImportError named = error;
+    switch (error.kind) {
+    case Kind::NoTimeColumn:
+        return tr("Say above which column is the date and time, or which are the date and the hour.");
+    case Kind::NoDryOrWetColumn:
+        return tr("Say above which column is the dry bulb and which the wet bulb.");
+    case Kind::FieldTwice:
+        return tr("Two columns can't be the same: choose “left aside” for one of them.");
+    case Kind::EmptyFile:
+    case Kind::NotReadable:
+    case Kind::NoLines:
+    case Kind::BinaryFile:
+        named.detail = name.toStdString();
+        return importErrorWords(named);
+    case Kind::UnknownMappedColumn:
+    case Kind::Stopped:
+    case Kind::TooManyLines:
+    case Kind::SefVersion:
+    case Kind::SefHeader:
+    case Kind::SefUnits:
+    case Kind::SefCalendar:
+    case Kind::SefStationsDiffer:
+    case Kind::SefNothing:
+        break;
+    }
+    return QStringLiteral("%1: %2").arg(name, importErrorWords(error));
+}
+
+QString verdictWords(const desk::PreviewLine& line, exchange::OnConflict onConflict) {
+    switch (line.verdict) {
+    case desk::LineVerdict::Fresh:
+        return line.findings.empty() ? tr("new") : tr("new, marked");
+    case desk::LineVerdict::Same:
+        return tr("there already");
+    case desk::LineVerdict::Conflict:
+        switch (onConflict) {
+        case exchange::OnConflict::Keep:
+            return tr("conflict: kept");
+        case exchange::OnConflict::Revise:
+            return tr("conflict: revised");
+        case exchange::OnConflict::Reject:
+            return tr("conflict: left out");
+        }
+        break;
+    case desk::LineVerdict::Rejected:
+        return tr("left out");
+    }
+    return {};
+}
+
+QString verdictSentence(const QLocale& locale, const desk::PreviewLine& line,
+                        exchange::OnConflict onConflict) {
+    if (line.rejected) {
+        if (line.rejected->reason == exchange::RejectReason::DoubleTime) {
+            return tr("“%1” came twice that night, when the clocks went back: say above which is meant.")
+                .arg(QString::fromStdString(line.rejected->value));
+        }
+        if (line.rejected->detail == "day-or-month") {
+            return tr("“%1” can be read as day and month or as month and day: say above which.")
+                .arg(QString::fromStdString(line.rejected->value));
+        }
+        QString words = rejectWords(*line.rejected);
+        if (!words.isEmpty()) {
+            words[0] = words[0].toUpper();
+        }
+        return words + QLatin1Char('.');
+    }
+    if (line.verdict == desk::LineVerdict::Conflict && line.replaces) {
+        const QString there =
+            tr("The book has %1, the file %2.")
+                .arg(pairWords(locale, line.replaces->values), pairWords(locale, line.values));
+        return onConflict == exchange::OnConflict::Revise
+                   ? there + QLatin1Char(' ') + tr("The old one stays in the history.")
+                   : there;
+    }
+    if (line.verdict == desk::LineVerdict::Fresh && !line.findings.empty()) {
+        const auto gravest =
+            std::max_element(line.findings.begin(), line.findings.end(),
+                             [](const auto& a, const auto& b) { return a.severity < b.severity; });
+        const auto unit =
+            line.values.dry.value ? line.values.dry.value->unit : units::TemperatureUnit::Celsius;
+        return findingWords(locale, *gravest, unit).message;
+    }
+    return {};
+}
+
+QString countsSentence(const QLocale& locale, const desk::ImportPreview& preview) {
+    const auto number = [&](std::int64_t count) { return locale.toString(static_cast<qlonglong>(count)); };
+    QStringList parts;
+    QString fresh = tr("%1 new").arg(number(preview.fresh));
+    if (preview.marked > 0) {
+        fresh += QLatin1Char(' ') + tr("(%1 marked)").arg(number(preview.marked));
+    }
+    parts << fresh;
+    if (preview.same > 0) {
+        parts << tr("%1 there already").arg(number(preview.same));
+    }
+    if (preview.conflicts > 0) {
+        parts << tr("%1 in conflict with the book").arg(number(preview.conflicts));
+    }
+    parts << tr("%1 that can't come in").arg(number(preview.rejected));
+    const auto lines = static_cast<std::int64_t>(preview.lines.size());
+    const QString head = preview.cut ? tr("The first %1 lines of a long file").arg(number(lines))
+                                     : tr("%1 lines").arg(number(lines));
+    return head + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + QLatin1Char('.');
+}
+
+QString separatorWords(char separator) {
+    switch (separator) {
+    case ';':
+        return tr("semicolon");
+    case '\t':
+        return tr("tab");
+    default:
+        return tr("comma");
+    }
+}
+
+} // namespace wickbook::ui
