@@ -36,13 +36,14 @@ const std::map<std::string, Names>& arrows() {
         };
         add("core/record", {"core/psychrometry"});
         add("core/climate", {"core/record"});
+        add("core/comparison", {"core/climate"});
         add("core/checks", {"core/climate"});
         add("core/report", {"core/checks"});
         add("core/store", {"core/record"});
         add("core/exchange", {"core/checks", "core/report"});
         add("core/sample", {"core/record"});
         add("core/desk", {"core/store", "core/exchange", "core/report", "core/sample"});
-        add("ui/text", {"core/desk"});
+        add("ui/text", {"core/desk", "core/comparison"});
         add("ui/session", {"ui/text", "core/desk", "core/sample"});
         add("ui/commands", {"ui/session"});
         add("ui/style", {"ui/text"});
@@ -54,8 +55,9 @@ const std::map<std::string, Names>& arrows() {
         add("ui/month", {"ui/commands", "ui/style", "ui/print"});
         add("ui/instruments", {"ui/commands", "ui/style"});
         add("ui/station", {"ui/commands", "ui/style"});
+        add("ui/takein", {"ui/commands", "ui/style"});
         add("ui/window",
-            {"ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station"});
+            {"ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station", "ui/takein"});
         add("app/cli", {"ui/text", "ui/print", "core/desk", "core/sample"});
         add("app", {"app/cli", "ui/window"});
         return table;
