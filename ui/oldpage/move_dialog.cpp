@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/oldpage/move_dialog.h"
 
+#include "ui/oldpage/month_edit.h"
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -9,7 +10,6 @@
 #include "ui/text/time_words.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
@@ -63,11 +63,10 @@ MoveDialog::MoveDialog(const Session& session, date::year_month from, std::vecto
     whichLabel->setBuddy(which_);
     column->addWidget(whichLabel);
     column->addWidget(which_);
-    month_ = new QDateEdit(firstOf(from));
+    month_ = new MonthEdit;
+    month_->setDate(firstOf(from));
     month_->setObjectName(QStringLiteral("moveMonth"));
     month_->setAccessibleName(tr("The month they belong to"));
-    month_->setDisplayFormat(QStringLiteral("MMMM yyyy"));
-    month_->setDateRange(QDate(1600, 1, 1), QDate(2200, 12, 31));
     auto* monthLabel = makeLabel(tr("The &month they belong to (↑ ↓ change it)"));
     monthLabel->setBuddy(month_);
     column->addWidget(monthLabel);
@@ -93,7 +92,7 @@ MoveDialog::MoveDialog(const Session& session, date::year_month from, std::vecto
     buttons->addWidget(move_);
     column->addLayout(buttons);
     connect(which_, &QComboBox::currentIndexChanged, this, &MoveDialog::preview);
-    connect(month_, &QDateEdit::dateChanged, this, &MoveDialog::preview);
+    connect(month_, &MonthEdit::dateChanged, this, &MoveDialog::preview);
     connect(move_, &QPushButton::clicked, this, &QDialog::accept);
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
     preview();

@@ -6,7 +6,6 @@
 #include <QDialog>
 
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -15,6 +14,8 @@ class QPushButton;
 /// does. Writes nothing itself.
 
 namespace wickbook::ui {
+
+class MonthEdit;
 
 class MoveDialog : public QDialog {
     Q_OBJECT
@@ -39,7 +40,7 @@ private:
     std::vector<Choice> choices_;
     MovePlan plan_;
     QComboBox* which_ = nullptr;
-    QDateEdit* month_ = nullptr;
+    MonthEdit* month_ = nullptr;
     QLabel* summary_ = nullptr;
     QListWidget* staying_ = nullptr;
     QPushButton* move_ = nullptr;

@@ -3,6 +3,7 @@
 #include "ui/oldpage/old_page.h"
 
 #include "ui/oldpage/columns_dialog.h"
+#include "ui/oldpage/month_edit.h"
 #include "ui/oldpage/page_view.h"
 #include "ui/style/look.h"
 #include "ui/text/error_words.h"
@@ -12,7 +13,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -328,7 +328,9 @@ QString OldPage::lineWords(const PageLine& line) const {
                                                            : missingWords(line.again.missing));
         }
     }
-    if (line.judged && line.stored && !habits_.notesAtEnd) {
+    // In the second pass nothing is said of a line before it has been typed: it would give the first away.
+    const bool blind = model_->isReadingBack() && line.readAgain == ReadAgain::NotYet;
+    if (line.judged && line.stored && !habits_.notesAtEnd && !blind) {
         const bool half = !line.stored->values.dry.given() || !line.stored->values.wet.given();
         for (const checks::SpokenNote& note : checks::spokenNotes(line.judged->findings)) {
             if (half && note.lead.code == "incomplete") {

@@ -13,7 +13,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QFrame;
 class QLabel;
 class QLineEdit;
@@ -26,6 +25,7 @@ class QPushButton;
 
 namespace wickbook::ui {
 
+class MonthEdit;
 class PageView;
 struct MovePlan;
 
@@ -125,7 +125,7 @@ private:
     PageView* view_ = nullptr;
     EndPanel* end_ = nullptr;
     QLabel* heading_ = nullptr;
-    QDateEdit* monthEdit_ = nullptr;
+    MonthEdit* monthEdit_ = nullptr;
     QLineEdit* day_ = nullptr;
     QLineEdit* paperBook_ = nullptr;
     QLineEdit* paperPage_ = nullptr;

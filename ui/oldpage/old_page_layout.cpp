@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The page's widgets, their keys and their columns' widths.
+#include "ui/oldpage/month_edit.h"
 #include "ui/oldpage/old_page.h"
 #include "ui/oldpage/page_view.h"
 #include "ui/style/tokens.h"
@@ -8,7 +9,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -128,13 +128,9 @@ QWidget* OldPage::buildTop() {
     for (QPushButton* button : {before, after}) {
         button->setProperty("quiet", true);
     }
-    monthEdit_ = new QDateEdit;
+    monthEdit_ = new MonthEdit;
     monthEdit_->setObjectName(QStringLiteral("pageMonth"));
     monthEdit_->setAccessibleName(tr("Month of the page"));
-    monthEdit_->setDisplayFormat(QStringLiteral("MMMM yyyy"));
-    monthEdit_->setDateRange(QDate(1600, 1, 1), QDate(2200, 12, 31));
-    monthEdit_->setButtonSymbols(QAbstractSpinBox::NoButtons);
-    monthEdit_->setKeyboardTracking(false);
     row->addWidget(before);
     row->addWidget(monthEdit_);
     row->addWidget(after);
@@ -152,7 +148,7 @@ QWidget* OldPage::buildTop() {
     day_->setToolTip(tr("Ctrl+G, the day, Enter"));
     connect(before, &QPushButton::clicked, this, [this] { stepMonth(-1); });
     connect(after, &QPushButton::clicked, this, [this] { stepMonth(1); });
-    connect(monthEdit_, &QDateEdit::dateChanged, this, &OldPage::chooseMonth);
+    connect(monthEdit_, &MonthEdit::dateChanged, this, &OldPage::chooseMonth);
     connect(day_, &QLineEdit::returnPressed, this, &OldPage::goToDay);
     for (QLineEdit* edit : {paperBook_, paperPage_, readBy_}) {
         connect(edit, &QLineEdit::returnPressed, this, &OldPage::focusPage);

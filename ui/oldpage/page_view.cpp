@@ -36,6 +36,7 @@ PageView::PageView(QWidget* parent) : QTableView(parent) {
     horizontalHeader()->setSectionsMovable(true);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setAccessibleName(tr("The page's lines"));
+    connect(qApp, &QApplication::focusChanged, this, &PageView::focusMoved);
 }
 
 void PageView::setPage(PageModel* model) {
@@ -196,12 +197,12 @@ bool PageView::focusNextPrevChild(bool next) {
     return QTableView::focusNextPrevChild(next);
 }
 
-void PageView::focusOutEvent(QFocusEvent* event) {
-    QTableView::focusOutEvent(event);
-    QWidget* now = QApplication::focusWidget();
-    const bool within = now != nullptr && (now == this || isAncestorOf(now));
-    if (!within && event->reason() != Qt::PopupFocusReason &&
-        event->reason() != Qt::ActiveWindowFocusReason) {
+void PageView::focusMoved(const QWidget* from, const QWidget* to) {
+    const auto within = [this](const QWidget* widget) {
+        return widget != nullptr && (widget == this || isAncestorOf(widget));
+    };
+    // Another window in front is no leaving: the hand comes back to the same cell.
+    if (within(from) && to != nullptr && !within(to)) {
         emit left();
     }
 }

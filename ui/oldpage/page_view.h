@@ -65,12 +65,12 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     bool focusNextPrevChild(bool next) override;
-    void focusOutEvent(QFocusEvent* event) override;
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
 
 private:
     void step(PenStep step);
     [[nodiscard]] QModelIndex beside(const QModelIndex& from, int rows, int columns) const;
+    void focusMoved(const QWidget* from, const QWidget* to);
     void stepFrom(QWidget* editor, PenStep step);
 
     PageModel* page_ = nullptr;

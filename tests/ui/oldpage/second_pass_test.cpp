@@ -2,9 +2,9 @@
 // The page typed a second time, the month that was wrong, and what happens when the disk says no.
 #include "tests/ui/oldpage/old_page_case.h"
 #include "ui/commands/move_observations.h"
+#include "ui/oldpage/month_edit.h"
 #include "ui/oldpage/move_dialog.h"
 
-#include <QDateEdit>
 #include <QDialog>
 #include <sys/resource.h>
 
@@ -119,7 +119,7 @@ TEST_F(WrongMonth, GoesToTheSameDaysOfAnotherAsOneStepOfUndo) {
     const record::StoredObservation first = *kept(1, 9);
     auto* asked = dialog();
     ASSERT_NE(asked, nullptr);
-    auto& month = *asked->findChild<QDateEdit*>(QStringLiteral("moveMonth"));
+    auto& month = *asked->findChild<MonthEdit*>(QStringLiteral("moveMonth"));
     EXPECT_FALSE(asked->findChild<QPushButton*>(QStringLiteral("moveLines"))->isEnabled());
     ASSERT_TRUE(month.hasFocus());
     QTest::keyClick(&month, Qt::Key_Up);

@@ -3,7 +3,6 @@
 // and months before the record begins.
 #include "tests/ui/oldpage/old_page_case.h"
 
-#include <QDateEdit>
 #include <QSignalSpy>
 
 namespace wickbook::ui {
