@@ -150,6 +150,12 @@ void AnswerPanel::showReading(const record::DerivedReading& reading, const recor
     }
     humidityPlusMinus_->setText(humiditySure);
     dewPointPlusMinus_->setText(dewPointSure);
+    // The number with what it is of, so that whoever hears it needs no eye on the label above.
+    humidity_->setAccessibleName(tr("Relative humidity %1 %2")
+                                     .arg(percentWords(locale, reading.humidityPercent()), humiditySure)
+                                     .trimmed());
+    dewPoint_->setAccessibleName(
+        tr("Dew point %1 %2 %3").arg(dewPoint_->text(), unitWords(unit), dewPointSure).trimmed());
     QString smaller = smallerQuantities(reading, unit);
     if (derived.dewPointProblem) {
         smaller = psychrometryErrorWords(*derived.dewPointProblem) + QLatin1Char('\n') + smaller;
@@ -165,6 +171,8 @@ void AnswerPanel::showNothing(const QString& sentence) {
     dewPoint_->setText(dash);
     humidityPlusMinus_->clear();
     dewPointPlusMinus_->clear();
+    humidity_->setAccessibleName(tr("Relative humidity: none yet"));
+    dewPoint_->setAccessibleName(tr("Dew point: none yet"));
     smaller_->setText(sentence);
     origin_->clear();
     working_->setEnabled(false);

@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QJsonArray>
 #include <QJsonDocument>
 #include <QSaveFile>
 
@@ -43,6 +44,13 @@ QJsonObject EntryText::toJson() const {
     object.insert(QLatin1String("date"), date.toString(Qt::ISODate));
     object.insert(QLatin1String("hour"), hourMinutes);
     object.insert(QLatin1String("secondOfDouble"), secondOfDouble);
+    if (!repeats.isEmpty()) {
+        QJsonArray rows;
+        for (const RepeatText& row : repeats) {
+            rows.append(QJsonArray{row.wet, row.dry});
+        }
+        object.insert(QLatin1String("repeats"), rows);
+    }
     if (taken) {
         object.insert(QLatin1String("taken"), QJsonObject{{QLatin1String("paper"), taken->paperSaysSo},
                                                           {QLatin1String("reason"), taken->reason},
@@ -61,6 +69,9 @@ EntryText EntryText::fromJson(const QJsonObject& object) {
     entry.date = QDate::fromString(object.value(QLatin1String("date")).toString(), Qt::ISODate);
     entry.hourMinutes = object.value(QLatin1String("hour")).toInt(-1);
     entry.secondOfDouble = object.value(QLatin1String("secondOfDouble")).toBool();
+    for (const QJsonValue& row : object.value(QLatin1String("repeats")).toArray()) {
+        entry.repeats.append({row.toArray().at(0).toString(), row.toArray().at(1).toString()});
+    }
     if (const QJsonObject cause = object.value(QLatin1String("taken")).toObject(); !cause.isEmpty()) {
         entry.taken = TakenCause{
             cause.value(QLatin1String("paper")).toBool(true), cause.value(QLatin1String("reason")).toString(),

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/entry_form.h"
 
+#include "ui/observe/repeats_panel.h"
 #include "ui/observe/weather_choice.h"
 #include "ui/observe/wick_choice.h"
-#include "ui/style/tokens.h"
-#include "ui/style/type.h"
 #include "ui/style/typed_number_edit.h"
 #include "ui/text/number_words.h"
 
-#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -16,130 +14,15 @@
 
 namespace wickbook::ui {
 
-namespace {
-
-/// A note holds a line or two of a pocket book.
-constexpr int kLongestNote = 500;
-constexpr int kLongestInitials = 8;
-constexpr int kColumns = 4;
-
-/// A label above its field: the label names the field for the eye, the field names itself for the ear.
-void put(QGridLayout& grid, int row, int column, int span, QLabel* label, QWidget* field) {
-    label->setBuddy(field);
-    grid.addWidget(label, row, column, 1, span);
-    grid.addWidget(field, row + 1, column, 1, span);
-}
-
-} // namespace
-
-EntryForm::EntryForm(QWidget* parent) : QWidget(parent) {
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(space::kBetween);
-    grid->setVerticalSpacing(space::kStep);
-    for (int column = 0; column < kColumns; ++column) {
-        grid->setColumnStretch(column, 1);
-    }
-    buildBulbs(*grid);
-    buildRest(*grid);
-}
-
-void EntryForm::buildBulbs(QGridLayout& grid) {
-    const auto bulb = [&](const QString& what, const char* name) {
-        auto* field = new TypedNumberEdit(what);
-        field->setProperty("bulb", QLatin1String(name));
-        field->setFont(typeFont(TypeSize::Entry, true));
-        field->setMinimumHeight(typePixels(42));
-        field->allowBelowScale();
-        field->setToolTip(tr("As read off the scale. < stands for a column that has gone into the bulb."));
-        watch(field);
-        return field;
-    };
-    dry_ = bulb(tr("dry bulb"), "dry");
-    wet_ = bulb(tr("wet bulb"), "wet");
-    put(grid, 0, 0, 2, makeLabel(tr("Dry bulb")), dry_);
-    put(grid, 0, 2, 2, makeLabel(tr("Wet bulb")), wet_);
-    grid.setRowMinimumHeight(2, space::kGroup);
-
-    wick_ = new LetterChoice(tr("wick"), {{QStringLiteral("water"), tr("water"), Qt::Key_W},
-                                          {QStringLiteral("ice"), tr("ice"), Qt::Key_I}});
-    care_ = new LetterChoice(tr("wick care"), {{QStringLiteral("wetted"), tr("wetted"), Qt::Key_T},
-                                               {QStringLiteral("changed"), tr("new"), Qt::Key_N}});
-    for (LetterChoice* choice : {wick_, care_}) {
-        connect(choice, &LetterChoice::changed, this, &EntryForm::edited);
-        for (QPushButton* button : choice->buttons()) {
-            watch(button);
-        }
-    }
-    put(grid, 3, 0, 2, makeLabel(tr("Wick")), wick_);
-    put(grid, 3, 2, 2, makeLabel(tr("Wick care")), care_);
-
-    wickLine_ = makeLabel({}, TypeSize::Label, false);
-    wickLine_->setWordWrap(true);
-    wickHelpButton_ = new QPushButton(tr("How to tell  ?"));
-    wickHelpButton_->setProperty("quiet", true);
-    wickHelpLabel_ = makeLabel({}, TypeSize::Label, true);
-    wickHelpLabel_->setWordWrap(true);
-    connect(wickHelpButton_, &QPushButton::clicked, this, &EntryForm::toggleHelp);
-    grid.addWidget(wickLine_, 5, 0, 1, 3);
-    grid.addWidget(wickHelpButton_, 5, 3, Qt::AlignRight);
-    grid.addWidget(wickHelpLabel_, 6, 0, 1, kColumns);
-    wickLine_->hide();
-    wickHelpButton_->hide();
-    wickHelpLabel_->hide();
-    grid.setRowMinimumHeight(7, space::kGroup);
-}
-
-void EntryForm::buildRest(QGridLayout& grid) {
-    const auto number = [&](const QString& what) {
-        auto* field = new TypedNumberEdit(what);
-        field->setFont(typeFont(TypeSize::Body));
-        watch(field);
-        return field;
-    };
-    const auto words = [&](const QString& what, int longest) {
-        auto* field = new QLineEdit;
-        field->setAccessibleName(what);
-        field->setMaxLength(longest);
-        field->setFont(typeFont(TypeSize::Body));
-        watch(field);
-        return field;
-    };
-    pressure_ = number(tr("pressure"));
-    weather_ = new WeatherChoice;
-    connect(weather_, &WeatherChoice::changed, this, &EntryForm::edited);
-    watch(weather_);
-    wind_ = number(tr("wind, Beaufort force"));
-    observer_ = words(tr("observer, initials"), kLongestInitials);
-    maximum_ = number(tr("maximum"));
-    minimum_ = number(tr("minimum"));
-    note_ = words(tr("note"), kLongestNote);
-    put(grid, 8, 0, 2, makeLabel(tr("Weather")), weather_);
-    put(grid, 8, 2, 1, makeLabel(tr("Wind")), wind_);
-    put(grid, 8, 3, 1, makeLabel(tr("Observer")), observer_);
-    grid.setRowMinimumHeight(10, space::kGroup);
-    put(grid, 11, 0, 2, makeLabel(tr("Pressure, hPa")), pressure_);
-    put(grid, 11, 2, 1, makeLabel(tr("Maximum")), maximum_);
-    put(grid, 11, 3, 1, makeLabel(tr("Minimum")), minimum_);
-    grid.setRowMinimumHeight(13, space::kGroup);
-    put(grid, 14, 0, kColumns, makeLabel(tr("Note")), note_);
-}
-
-void EntryForm::watch(QWidget* widget) {
-    widget->installEventFilter(this);
-    if (auto* line = qobject_cast<QLineEdit*>(widget)) {
-        connect(line, &QLineEdit::textChanged, this, [this] {
-            if (!filling_) {
-                emit edited();
-            }
-        });
-    }
-}
-
 void EntryForm::setUnit(units::TemperatureUnit unit) {
     for (TypedNumberEdit* field : {dry_, wet_}) {
         field->setSuffix(unitWords(unit));
     }
+    unit_ = unit;
+}
+
+void EntryForm::setSettleStep(double step) {
+    repeats_->setScale(unit_, step);
 }
 
 void EntryForm::setPressureTaken(const QString& value, const QString& from) {
@@ -149,10 +32,41 @@ void EntryForm::setPressureTaken(const QString& value, const QString& from) {
 
 void EntryForm::setWetFirst(bool wetFirst) {
     wetFirst_ = wetFirst;
-    if (wetFirst) {
-        setTabOrder(wet_, dry_);
-        setTabOrder(dry_, wick_->buttons().first());
+    setTabOrder(wetFirst ? wet_ : dry_, wetFirst ? dry_ : wet_);
+    setTabOrder(wetFirst ? dry_ : wet_, repeatsButton_);
+    beatButton_->setVisible(wetFirst);
+    showRepeatsLink();
+}
+
+void EntryForm::showRepeatsLink() {
+    const auto written = repeats_->rows().size();
+    const QString what = wetFirst_ ? tr("Whirl by whirl") : tr("Repeats");
+    repeatsButton_->setText((written == 0 ? what : tr("%1 (%2)").arg(what).arg(written)) +
+                            QStringLiteral("  R"));
+}
+
+void EntryForm::toggleRepeats() {
+    if (!repeats_->isHidden()) {
+        repeats_->hide();
+        focusFirst();
+        return;
     }
+    if (repeats_->rows().isEmpty() && !dry_->isEmpty() && !wet_->isEmpty()) {
+        repeats_->setRows({{wet_->text(), dry_->text()}}); // what is typed already was the first
+        showRepeatsLink();
+        emit edited();
+    }
+    repeats_->show();
+    repeats_->focusFirstEmpty();
+}
+
+void EntryForm::takeRepeats() {
+    if (const auto reading = repeats_->reading()) {
+        wet_->setText(reading->wet);
+        dry_->setText(reading->dry);
+    }
+    showRepeatsLink();
+    emit edited();
 }
 
 void EntryForm::fill(const EntryText& entry) {
@@ -168,6 +82,9 @@ void EntryForm::fill(const EntryText& entry) {
     minimum_->setText(entry.minimum);
     observer_->setText(entry.observer);
     note_->setText(entry.note);
+    repeats_->setRows(entry.repeats);
+    repeats_->setVisible(!entry.repeats.isEmpty());
+    showRepeatsLink();
     filling_ = false;
 }
 
@@ -183,6 +100,7 @@ void EntryForm::read(EntryText& entry) const {
     entry.minimum = minimum_->text();
     entry.observer = observer_->text();
     entry.note = note_->text();
+    entry.repeats = repeats_->rows();
 }
 
 void EntryForm::setBulb(bool dry, const units::Decimal& value) {
@@ -233,18 +151,31 @@ TypedNumberEdit* EntryForm::field(EntryField field) const {
 }
 
 void EntryForm::showProblem(EntryField where, const QString& sentence) {
+    if (where == EntryField::Repeats) {
+        repeats_->showProblems();
+    }
     if (TypedNumberEdit* edit = field(where)) {
         edit->showProblem(sentence);
     }
 }
 
-void EntryForm::setReadOnly(bool readOnly) {
-    setEnabled(!readOnly);
+void EntryForm::setObserver(const QString& initials) {
+    observer_->setText(initials);
 }
 
 void EntryForm::focusField(EntryField where) {
     if (where == EntryField::Wick) {
         wick_->setFocus(Qt::OtherFocusReason);
+    } else if (where == EntryField::Repeats) {
+        repeats_->show();
+        for (TypedNumberEdit* edit : repeats_->fields()) {
+            if (!edit->problem().isEmpty()) {
+                edit->setFocus(Qt::OtherFocusReason);
+                edit->selectAll();
+                return;
+            }
+        }
+        repeats_->focusFirstEmpty();
     } else if (TypedNumberEdit* edit = field(where)) {
         edit->setFocus(Qt::OtherFocusReason);
         edit->selectAll();
@@ -252,21 +183,30 @@ void EntryForm::focusField(EntryField where) {
 }
 
 void EntryForm::focusFirst() {
-    focusField(wetFirst_ ? EntryField::Wet : EntryField::Dry);
+    TypedNumberEdit* first = wetFirst_ ? wet_ : dry_;
+    TypedNumberEdit* second = wetFirst_ ? dry_ : wet_;
+    TypedNumberEdit* wanted = first->isEmpty() ? first : second;
+    wanted->setFocus(Qt::OtherFocusReason);
+    wanted->deselect();
+    wanted->end(false);
+}
+
+bool EntryForm::handleEnter(QObject* watched) {
+    TypedNumberEdit* first = wetFirst_ ? wet_ : dry_;
+    TypedNumberEdit* second = wetFirst_ ? dry_ : wet_;
+    if (watched == first && second->isEmpty()) {
+        second->setFocus(Qt::TabFocusReason);
+    } else if (watched == second && first->isEmpty() && !second->isEmpty()) {
+        first->setFocus(Qt::TabFocusReason);
+    } else if (!repeats_->goOn(watched)) {
+        emit saveRequested();
+    }
+    return true;
 }
 
 bool EntryForm::handleKey(QObject* watched, int key) {
     if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-        TypedNumberEdit* first = wetFirst_ ? wet_ : dry_;
-        TypedNumberEdit* second = wetFirst_ ? dry_ : wet_;
-        if (watched == first && second->isEmpty()) {
-            second->setFocus(Qt::TabFocusReason);
-        } else if (watched == second && first->isEmpty() && !second->isEmpty()) {
-            first->setFocus(Qt::TabFocusReason);
-        } else {
-            emit saveRequested();
-        }
-        return true;
+        return handleEnter(watched);
     }
     const bool letters =
         qobject_cast<QLineEdit*>(watched) != nullptr && qobject_cast<TypedNumberEdit*>(watched) == nullptr;
@@ -275,6 +215,14 @@ bool EntryForm::handleKey(QObject* watched, int key) {
     }
     if (key == Qt::Key_Question) {
         toggleHelp();
+        return true;
+    }
+    if (key == Qt::Key_R) {
+        toggleRepeats();
+        return true;
+    }
+    if (key == Qt::Key_B && wetFirst_) {
+        emit beatWanted();
         return true;
     }
     return wick_->takeKey(key) || care_->takeKey(key);

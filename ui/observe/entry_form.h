@@ -18,6 +18,7 @@ class QPushButton;
 namespace wickbook::ui {
 
 class LetterChoice;
+class RepeatsPanel;
 class TypedNumberEdit;
 class WeatherChoice;
 
@@ -30,8 +31,10 @@ public:
     void setUnit(units::TemperatureUnit unit);
     /// "994" and "from 165 m": what is taken while the pressure is empty.
     void setPressureTaken(const QString& value, const QString& from);
-    /// A whirled instrument is read wet bulb first.
+    /// A whirled instrument is read wet bulb first, and has a beat.
     void setWetFirst(bool wetFirst);
+    /// The wet thermometer's scale step in its own degrees: when whirls agree.
+    void setSettleStep(double step);
 
     /// Fields only: date, hour and clock belong to the chooser above.
     void fill(const EntryText& entry);
@@ -42,17 +45,21 @@ public:
     /// The wick must be told: the question is shown; help is what both answers would give.
     void askWick(bool asked, const QString& help);
     void showProblem(EntryField field, const QString& sentence);
-    void setReadOnly(bool readOnly);
+    void setObserver(const QString& initials);
     void focusField(EntryField field);
+    /// The first empty bulb in the order of reading, or the end of the second one; what is typed already is
+    /// never selected, so that the next key can't replace it.
     void focusFirst();
 
     [[nodiscard]] TypedNumberEdit* field(EntryField field) const;
     [[nodiscard]] LetterChoice* wick() const { return wick_; }
+    [[nodiscard]] RepeatsPanel* repeats() const { return repeats_; }
 
 signals:
     void edited();
     void fieldLeft(wickbook::ui::EntryField field);
     void saveRequested();
+    void beatWanted();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -61,12 +68,17 @@ private:
     void buildBulbs(QGridLayout& grid);
     void buildRest(QGridLayout& grid);
     bool handleKey(QObject* watched, int key);
+    bool handleEnter(QObject* watched);
     void toggleHelp();
+    void toggleRepeats();
+    void takeRepeats();
+    void showRepeatsLink();
     void watch(QWidget* widget);
 
     bool wetFirst_ = false;
     bool wickAsked_ = false;
     bool filling_ = false;
+    units::TemperatureUnit unit_ = units::TemperatureUnit::Celsius;
     QString wickHelp_;
     TypedNumberEdit* dry_ = nullptr;
     TypedNumberEdit* wet_ = nullptr;
@@ -77,6 +89,9 @@ private:
     LetterChoice* wick_ = nullptr;
     LetterChoice* care_ = nullptr;
     WeatherChoice* weather_ = nullptr;
+    RepeatsPanel* repeats_ = nullptr;
+    QPushButton* repeatsButton_ = nullptr;
+    QPushButton* beatButton_ = nullptr;
     QLineEdit* observer_ = nullptr;
     QLineEdit* note_ = nullptr;
     QLabel* wickLine_ = nullptr;

@@ -104,7 +104,7 @@ bool EntryText::untouched() const {
             return false;
         }
     }
-    return true;
+    return repeats.isEmpty();
 }
 
 tl::expected<EntryTime, EntryProblem> entryTime(const EntryText& entry, const record::StationRecord& station,
@@ -202,6 +202,17 @@ readEntry(const EntryText& entry, const record::StationRecord& station, record::
             result.windBeaufort = static_cast<int>(force);
         }
     }
+    for (qsizetype row = 0; row < entry.repeats.size(); ++row) {
+        const auto whirl = [&](const QString& typed, const QString& what, units::TemperatureUnit unit) {
+            const auto read = readNumber(typed, what.arg(row + 1));
+            if (!read) {
+                note(EntryField::Repeats, read.error());
+            }
+            return read && *read ? std::optional{units::ReadTemperature{**read, unit}} : std::nullopt;
+        };
+        result.repeats.push_back({whirl(entry.repeats[row].wet, tr("whirl %1, wet bulb"), wetUnit),
+                                  whirl(entry.repeats[row].dry, tr("whirl %1, dry bulb"), dryUnit)});
+    }
     if (problem) {
         return tl::unexpected(*problem);
     }
@@ -236,6 +247,12 @@ EntryText entryTextOf(const record::Observation& observation) {
     entry.minimum = observation.minimum ? typedAs(observation.minimum->value) : QString{};
     entry.observer = text(observation.observer);
     entry.note = text(observation.note);
+    const auto read = [](const std::optional<units::ReadTemperature>& value) {
+        return value ? typedAs(value->value) : QString{};
+    };
+    for (const record::Repeat& repeat : observation.repeats) {
+        entry.repeats.append({read(repeat.wet), read(repeat.dry)});
+    }
     return entry;
 }
 

@@ -6,6 +6,7 @@
 
 #include <QDate>
 #include <QJsonObject>
+#include <QList>
 #include <QString>
 #include <tl/expected.hpp>
 
@@ -26,6 +27,13 @@ struct TakenCause {
     bool operator==(const TakenCause&) const = default;
 };
 
+/// One whirl as typed.
+struct RepeatText {
+    QString wet;
+    QString dry;
+    bool operator==(const RepeatText&) const = default;
+};
+
 struct EntryText {
     QDate date;
     int hourMinutes = -1;        ///< the observing hour, minutes after midnight; −1: an extra reading
@@ -43,6 +51,7 @@ struct EntryText {
     QString minimum;
     QString observer;
     QString note;
+    QList<RepeatText> repeats; ///< whirl by whirl, where that was asked for
     std::optional<TakenCause> taken;
 
     /// Nothing that a hand has typed: date, hour and observer do not count.
@@ -52,7 +61,7 @@ struct EntryText {
     bool operator==(const EntryText&) const = default;
 };
 
-enum class EntryField { None, Date, Clock, Dry, Wet, Wick, Pressure, Wind, Maximum, Minimum };
+enum class EntryField { None, Date, Clock, Dry, Wet, Wick, Pressure, Wind, Maximum, Minimum, Repeats };
 
 /// Which field stands in the way, and the sentence.
 struct EntryProblem {

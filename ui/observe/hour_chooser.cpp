@@ -58,7 +58,29 @@ QDate dateFromTyped(const QLocale& locale, const QString& typed, int yearToAssum
     return monthFirst ? QDate(year, first, second) : QDate(year, second, first);
 }
 
-QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now) {
+namespace {
+
+/// Wetting and freezing take ten to fifteen minutes, so frost is prepared for first of all.
+QString beforeWords(psychrometry::Exposure exposure, bool whirled, bool frostLikely) {
+    if (whirled) {
+        return frostLikely
+                   ? HourChooser::tr("frost is likely: wet the wick now and touch it with ice; hang "
+                                     "the frame out in the shade, look at the columns")
+                   : HourChooser::tr("hang the frame out in the shade, look at the wick and the columns");
+    }
+    if (frostLikely && exposure == psychrometry::Exposure::Screen) {
+        return HourChooser::tr("frost is likely: take the reservoir away and brush a little ice-cold water "
+                               "on the wick now; look at the columns");
+    }
+    return frostLikely
+               ? HourChooser::tr("frost is likely: wet the wick now; look at the wick and the columns")
+               : HourChooser::tr("look at the wick and the columns");
+}
+
+} // namespace
+
+QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now,
+                    bool frostLikely) {
     const record::StationPeriod& period = station.periodAt(now);
     const QString clock = clockWords(now, period.zone.offsetAt(now));
     const auto moment =
@@ -77,9 +99,7 @@ QString guidanceFor(const record::StationRecord& station, const EntryText& entry
                          period.exposure == psychrometry::Exposure::SlingUs;
     QString what;
     if (ahead > kAtHour) {
-        what = whirled ? HourChooser::tr("hang the frame out in the shade, look at the wick and the columns; "
-                                         "in frost wet the wick now")
-                       : HourChooser::tr("look at the wick and the columns; in frost wet the wick now");
+        what = beforeWords(period.exposure, whirled, frostLikely);
     } else {
         what = whirled ? HourChooser::tr("whirl until the wet bulb falls no further, read the wet bulb first")
                        : HourChooser::tr("read the dry bulb first, tenths before whole degrees");
@@ -156,6 +176,11 @@ HourChooser::HourChooser(QWidget* parent) : QWidget(parent) {
 
 void HourChooser::setStation(const record::StationRecord& station) {
     station_ = &station;
+    fillHours();
+}
+
+bool HourChooser::isBeingTyped() const {
+    return dateEdit_->hasFocus() && dateEdit_->isModified();
 }
 
 void HourChooser::fillHours() {

@@ -21,10 +21,13 @@ class HourChooser : public QWidget {
 public:
     explicit HourChooser(QWidget* parent = nullptr);
 
+    /// Its hours are offered from now on; what is typed in the fields stays.
     void setStation(const record::StationRecord& station);
     /// Shows the date, hour and clock of an entry.
     void show(const EntryText& entry);
     void read(EntryText& entry) const;
+    /// A date is half typed.
+    [[nodiscard]] bool isBeingTyped() const;
     /// The line under the heading.
     void setGuidance(const QString& sentence);
     /// Asks which of a clock time that came twice is meant.
@@ -60,6 +63,8 @@ private:
 QDate dateFromTyped(const QLocale& locale, const QString& typed, int yearToAssume);
 
 /// What to do before this hour: from half an hour ahead, then at it; a sentence, or the time alone.
-QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now);
+/// frostLikely: the last readings stood near 0 °C or below.
+QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now,
+                    bool frostLikely);
 
 } // namespace wickbook::ui

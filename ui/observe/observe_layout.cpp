@@ -8,11 +8,14 @@
 #include "ui/observe/notes_panel.h"
 #include "ui/observe/observe_page.h"
 #include "ui/observe/thermometer_drawing.h"
+#include "ui/observe/whirl_timer.h"
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/time_words.h"
 
+#include <QDir>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -22,9 +25,6 @@
 namespace wickbook::ui {
 
 namespace {
-
-/// Where the columns stand before anything is typed, in °C.
-constexpr double kUsualCelsius = 12;
 
 QVBoxLayout* withWord(ThermometerDrawing* drawing, const QString& word, const char* bulb) {
     auto* column = new QVBoxLayout;
@@ -60,11 +60,8 @@ QWidget* ObservePage::buildLeft() {
     row->setSpacing(0);
     dryDrawing_ = new ThermometerDrawing(Bulb::Dry);
     wetDrawing_ = new ThermometerDrawing(Bulb::Wet);
-    const bool celsius = session_.unit() == units::TemperatureUnit::Celsius;
-    const double usual =
-        celsius ? kUsualCelsius : units::Temperature::fromCelsius(kUsualCelsius).fahrenheit();
     for (ThermometerDrawing* drawing : {dryDrawing_, wetDrawing_}) {
-        drawing->setScale(scaleOf(session_.station().dryThermometerAt(session_.now()), usual));
+        drawing->setScale(usualScale());
     }
     bracket_ = new DepressionBracket(*dryDrawing_, *wetDrawing_);
     auto* between = new QVBoxLayout;
@@ -123,8 +120,14 @@ QWidget* ObservePage::buildRight() {
     answer_ = new AnswerPanel;
     notes_ = new NotesPanel;
     chart_ = new FortnightChart;
+    beat_ = new WhirlTimer(draft_->path().isEmpty()
+                               ? QString{}
+                               : QFileInfo(draft_->path()).dir().filePath(QStringLiteral("whirl.ini")),
+                           session_.path());
+    beat_->hide();
     column->addWidget(answer_);
     column->addWidget(notes_);
+    column->addWidget(beat_);
     column->addStretch();
     column->addWidget(makeLabel(tr("Last two weeks")));
     column->addWidget(chart_);

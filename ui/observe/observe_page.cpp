@@ -8,6 +8,7 @@
 #include "ui/observe/hour_chooser.h"
 #include "ui/observe/notes_panel.h"
 #include "ui/observe/thermometer_drawing.h"
+#include "ui/observe/whirl_timer.h"
 #include "ui/observe/wick_choice.h"
 #include "ui/observe/working_dialog.h"
 #include "ui/observe/working_text.h"
@@ -22,12 +23,19 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 namespace {
 
 constexpr int kMinuteMilliseconds = 20000;
 constexpr int kFortnightDays = 13;
+/// Where the columns stand before anything is typed, in °C.
+constexpr double kUsualCelsius = 12;
+/// A wet bulb as low as this within the last day and a half: the wick may freeze (our judgement).
+constexpr double kFrostBelowCelsius = 2.0;
+constexpr std::chrono::hours kFrostLookBack{36};
 
 } // namespace
 
@@ -37,10 +45,7 @@ ObservePage::ObservePage(Session& session, const QString& draftFolder, QWidget* 
     connectParts();
     chooser_->setStation(session_.station());
     if (const auto unfinished = draft_->read()) {
-        showEntry(*unfinished);
-        freshHour_ = false;
-        speak(false);
-        say(tr("Your unfinished entry is here again."));
+        showDraft(*unfinished);
     } else {
         offerHour();
     }
@@ -58,6 +63,7 @@ void ObservePage::connectParts() {
     connect(form_, &EntryForm::edited, this, &ObservePage::edited);
     connect(form_, &EntryForm::fieldLeft, this, [this] { speak(false); });
     connect(form_, &EntryForm::saveRequested, this, &ObservePage::save);
+    connect(form_, &EntryForm::beatWanted, this, &ObservePage::showBeat);
     connect(notes_, &NotesPanel::causeTaken, this, &ObservePage::takeCause);
     connect(&session_.undoStack(), &QUndoStack::indexChanged, this, [this](int index) {
         if (savedIndex_ && index < *savedIndex_ && !undo_->isHidden()) {
@@ -80,11 +86,13 @@ void ObservePage::connectParts() {
         }
     });
     connect(&session_, &Session::factsChanged, this, [this] {
-        chooser_->setStation(session_.station());
-        showEntry(entry_); // the reading being typed is never overwritten by anything
+        showStation(); // the reading being typed is never overwritten by anything
+        showColumns();
+        showLive();
+        showChart();
     });
     connect(&session_, &Session::storageFailed, this, &ObservePage::storageFailed);
-    connect(&minute_, &QTimer::timeout, this, &ObservePage::minutePassed);
+    connect(&minute_, &QTimer::timeout, this, &ObservePage::followClock);
 }
 
 EntryText ObservePage::entry() const {
@@ -127,6 +135,25 @@ void ObservePage::openHour(const record::ObservingHour& hour) {
     focusEntry();
 }
 
+void ObservePage::showDraft(const EntryText& unfinished) {
+    showEntry(unfinished);
+    freshHour_ = false;
+    const auto kept =
+        entry_.hourMinutes < 0
+            ? store::Result<std::optional<record::StoredObservation>>{std::nullopt}
+            : session_.book().atHour({fromQDate(entry_.date), std::chrono::minutes{entry_.hourMinutes}});
+    const auto typed = readEntry(entry_, session_.station(), session_.now());
+    if (kept && *kept && typed && (*kept)->values.dry == typed->dry && (*kept)->values.wet == typed->wet) {
+        // Ended after the reading went into the book and before its draft was taken away.
+        draft_->drop();
+        offerHour();
+        return;
+    }
+    speak(false);
+    say(tr("Your unfinished entry is here again."));
+    showKeptAlready();
+}
+
 void ObservePage::offerHour() {
     const auto offer = session_.hourOnOffer();
     freshHour_ = true;
@@ -160,13 +187,35 @@ void ObservePage::showEntry(const EntryText& entry) {
     showing_ = false;
     notes_->clear();
     seen_.reset();
-    const record::StationPeriod& period = session_.station().periodAt(session_.now());
-    form_->setUnit(session_.unit());
-    form_->setWetFirst(period.exposure == psychrometry::Exposure::Whirled ||
-                       period.exposure == psychrometry::Exposure::SlingUs);
+    showStation();
     showColumns();
     showLive();
     showChart();
+}
+
+void ObservePage::showStation() {
+    showing_ = true;
+    chooser_->setStation(session_.station());
+    chooser_->read(entry_);
+    showing_ = false;
+    const ThermometerScale scale = usualScale();
+    if (!scale.sameThermometer(dryDrawing_->scale())) {
+        dryDrawing_->setScale(scale);
+        wetDrawing_->setScale(scale);
+    }
+    const record::StationPeriod& period = session_.station().periodAt(session_.now());
+    form_->setUnit(session_.unit());
+    const record::Thermometer* wet = session_.station().wetThermometerAt(session_.now());
+    form_->setSettleStep(wet == nullptr ? 0.1 : wet->step.toDouble());
+    form_->setWetFirst(period.exposure == psychrometry::Exposure::Whirled ||
+                       period.exposure == psychrometry::Exposure::SlingUs);
+}
+
+ThermometerScale ObservePage::usualScale() const {
+    const double usual = session_.unit() == units::TemperatureUnit::Celsius
+                             ? kUsualCelsius
+                             : units::Temperature::fromCelsius(kUsualCelsius).fahrenheit();
+    return scaleOf(session_.station().dryThermometerAt(session_.now()), usual);
 }
 
 void ObservePage::edited() {
@@ -179,7 +228,8 @@ void ObservePage::edited() {
     if (next == entry_) {
         return;
     }
-    if (next.dry != entry_.dry || next.wet != entry_.wet || next.wick != entry_.wick) {
+    if (next.dry != entry_.dry || next.wet != entry_.wet || next.wick != entry_.wick ||
+        next.repeats != entry_.repeats) {
         notes_->clear(); // while a number is being typed the margin stays silent
     }
     entry_ = next;
@@ -214,7 +264,7 @@ void ObservePage::showColumns() {
 }
 
 void ObservePage::showLive() {
-    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now()));
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_));
     const auto time = entryTime(entry_, session_.station(), session_.now());
     chooser_->askWhich(time && time->cameTwice);
     EntryText readable = entry_;
@@ -244,77 +294,13 @@ void ObservePage::showLive() {
         answer_->showNothing({});
     }
     if (working_ != nullptr && working_->isVisible()) {
-        working_->showHtml(workingHtml(reading, period, session_.unit()));
+        const QString hour = observation->hour ? hourAndDateWords(QLocale(), *observation->hour)
+                                               : longDateWords(QLocale(), record::filedDate(*observation));
+        const QString about = QString::fromStdString(session_.station().name()) + QStringLiteral(", ") + hour;
+        working_->showWorking([reading, period, about, unit = session_.unit()](const Tokens& tokens) {
+            return workingHtml(reading, period, unit, about, tokens);
+        });
     }
-}
-
-void ObservePage::askWhereNeeded(const record::Observation& observation,
-                                 const record::DerivedReading& reading) {
-    const bool needed =
-        reading.wet.temperature && observation.wet.value &&
-        psychrometry::wickStateNeeded(*reading.wet.temperature, reading.wet.step, reading.wet.correction);
-    form_->askWick(needed, needed ? bothWickAnswers(observation) : QString{});
-}
-
-QString ObservePage::bothWickAnswers(record::Observation observation) const {
-    const auto percentWith = [&](record::WickState wick) {
-        observation.wick = wick;
-        const auto reading = record::deriveReading(observation, session_.station());
-        return percentWords(QLocale(), reading.humidityPercent());
-    };
-    return tr("Touch the wick with something cold and clean: ice is hard and dull, water gives and shines. A "
-              "wick can stay liquid below zero and freeze with the air above it. With water the humidity "
-              "would be %1, with ice %2.")
-        .arg(percentWith(record::WickState::Water), percentWith(record::WickState::Ice));
-}
-
-void ObservePage::speak(bool always) {
-    if (showing_ || saving_ || (entry_.dry.trimmed().isEmpty() && entry_.wet.trimmed().isEmpty())) {
-        return;
-    }
-    for (const EntryField field : {EntryField::Dry, EntryField::Wet, EntryField::Pressure, EntryField::Wind,
-                                   EntryField::Maximum, EntryField::Minimum}) {
-        TypedNumberEdit* edit = form_->field(field);
-        if (always || !edit->hasFocus()) {
-            edit->showProblem(edit->problem());
-            if (!edit->problem().isEmpty()) {
-                say(edit->problem(), true);
-            }
-        }
-    }
-    const auto observation = readEntry(entry_, session_.station(), session_.now());
-    if (!observation || (!always && !observation->hasPair())) {
-        return;
-    }
-    const auto time = entryTime(entry_, session_.station(), session_.now());
-    const auto judged = session_.judgeEntry(*observation, std::nullopt, time && time->live);
-    if (judged) {
-        notes_->showNotes(checks::spokenNotes(judged->findings), session_.unit());
-    }
-}
-
-void ObservePage::takeCause(const checks::LikelyCause& cause, const QString& reason, bool paperSaysSo) {
-    EntryText next = entry_;
-    if (!next.taken) { // what was typed first is kept, also when a second cause is taken
-        next.taken = TakenCause{paperSaysSo, reason, entry_.dry, entry_.wet, entry_.wick};
-    } else {
-        next.taken->paperSaysSo = paperSaysSo && next.taken->paperSaysSo;
-        next.taken->reason = reason;
-    }
-    if (cause.dryRead) {
-        next.dry = readWords(QLocale(), cause.dryRead->value);
-    }
-    if (cause.wetRead) {
-        next.wet = readWords(QLocale(), cause.wetRead->value);
-    }
-    if (cause.wick != record::WickState::NotGiven) {
-        next.wick = QString::fromUtf8(record::wickName(cause.wick).data());
-    }
-    showEntry(next);
-    draft_->keep(entry_);
-    speak(true);
-    say(tr("Taken: %1. What was typed first is kept with it.").arg(reason));
-    save_->setFocus(Qt::OtherFocusReason);
 }
 
 void ObservePage::moveBulb(bool dry, double value) {
@@ -328,11 +314,25 @@ void ObservePage::showChart() {
     if (!readings) {
         return;
     }
+    frostLikely_ = std::any_of(readings->begin(), readings->end(), [&](const auto& judged) {
+        const auto& wet = judged.reading.wet.temperature;
+        return wet && wet->celsius() <= kFrostBelowCelsius &&
+               session_.now() - judged.reading.values().instant <= kFrostLookBack;
+    });
     const record::Zone zone = session_.station().periodAt(session_.now()).zone;
     auto expected = record::expectedHours(session_.station(), from, today);
     std::erase_if(expected, [&](const record::ExpectedHour& hour) { return hour.instant > session_.now(); });
     chart_->setPoints(fortnightPoints(*readings, expected), record::startOfDate(from, zone),
                       record::startOfDate(today + date::days{1}, zone));
+}
+
+void ObservePage::showBeat() {
+    beat_->setVisible(beat_->isHidden());
+    if (beat_->isHidden()) {
+        form_->focusFirst();
+    } else {
+        beat_->focusStart();
+    }
 }
 
 void ObservePage::showWorking() {
@@ -344,17 +344,19 @@ void ObservePage::showWorking() {
     showLive();
 }
 
-void ObservePage::minutePassed() {
-    if (freshHour_ && entry_.untouched()) {
+void ObservePage::followClock() {
+    if (freshHour_ && entry_.untouched() && !chooser_->isBeingTyped()) {
         const auto offer = session_.hourOnOffer();
         if (offer && *offer &&
             (toQDate((*offer)->hour.date) != entry_.date ||
              static_cast<int>((*offer)->hour.hour.count()) != entry_.hourMinutes)) {
+            const QString observer = entry_.observer; // initials may be all that is typed so far
             startEntry(**offer);
+            form_->setObserver(observer);
             return;
         }
     }
-    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now()));
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_));
 }
 
 } // namespace wickbook::ui

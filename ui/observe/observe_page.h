@@ -3,6 +3,7 @@
 
 #include "ui/observe/entry_draft.h"
 #include "ui/observe/entry_text.h"
+#include "ui/observe/thermometer_scale.h"
 #include "ui/session/session.h"
 
 #include <QTimer>
@@ -30,6 +31,7 @@ class FortnightChart;
 class HourChooser;
 class NotesPanel;
 class ThermometerDrawing;
+class WhirlTimer;
 class WorkingDialog;
 
 class ObservePage : public QWidget {
@@ -52,6 +54,9 @@ public slots:
     /// The hour the station waits for, as at the start.
     void offerHour();
     void save();
+    /// Looks at the clock: another hour may be on offer by now. Runs by itself; an entry that was begun
+    /// stays.
+    void followClock();
 
 signals:
     /// The hour is kept already and is to be looked at in the register.
@@ -66,10 +71,13 @@ private:
     QWidget* buildRight();
     void connectParts();
     void showEntry(const EntryText& entry);
+    void showStation();
+    void showDraft(const EntryText& unfinished);
     void startEntry(const record::ExpectedHour& hour);
     void edited();
     void showLive();
     void showColumns();
+    [[nodiscard]] ThermometerScale usualScale() const;
     void speak(bool always);
     void askWhereNeeded(const record::Observation& observation, const record::DerivedReading& reading);
     [[nodiscard]] QString bothWickAnswers(record::Observation observation) const;
@@ -78,11 +86,12 @@ private:
     void showChart();
     void showWorking();
     void showKeptAlready();
-    void minutePassed();
+    void showBeat();
 
     // Saving, in the order of the questions (observe_saving.cpp).
     void refuse(const EntryProblem& problem);
     [[nodiscard]] bool pauseFor(const checks::CheckedReading& judged);
+    [[nodiscard]] bool asksFirst(const record::Observation& values);
     void store(const record::Observation& observation, const checks::CheckedReading& judged);
     [[nodiscard]] bool write(record::Observation observation);
     void say(const QString& sentence, bool wrong = false);
@@ -95,7 +104,8 @@ private:
     std::optional<EntryText> seen_;
     bool showing_ = false;
     bool saving_ = false;
-    bool freshHour_ = true; ///< nothing chosen by hand: follows the clock
+    bool frostLikely_ = false; ///< the last readings stood near 0 °C or below
+    bool freshHour_ = true;    ///< nothing chosen by hand: follows the clock
     QTimer minute_;
 
     HourChooser* chooser_ = nullptr;
@@ -110,6 +120,7 @@ private:
     QLabel* message_ = nullptr;
     AnswerPanel* answer_ = nullptr;
     NotesPanel* notes_ = nullptr;
+    WhirlTimer* beat_ = nullptr;
     FortnightChart* chart_ = nullptr;
     WorkingDialog* working_ = nullptr;
 };

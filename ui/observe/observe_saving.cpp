@@ -6,12 +6,14 @@
 #include "ui/observe/hour_chooser.h"
 #include "ui/observe/notes_panel.h"
 #include "ui/observe/observe_page.h"
+#include "ui/observe/repeats_panel.h"
 #include "ui/style/look.h"
 #include "ui/style/typed_number_edit.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/time_words.h"
 
+#include <QAccessible>
 #include <QLabel>
 #include <QPushButton>
 
@@ -107,18 +109,32 @@ void ObservePage::refuse(const EntryProblem& problem) {
     form_->showProblem(problem.field, problem.sentence);
 }
 
+/// Before anything is judged: a bulb not written down, whirls that do not settle.
+bool ObservePage::asksFirst(const record::Observation& values) {
+    if (!values.dry.given()) {
+        say(tr("The dry bulb is empty. Enter again keeps the wet bulb alone, as incomplete."));
+        return true;
+    }
+    if (!values.wet.given()) {
+        say(tr("The wet bulb is empty. Enter again keeps the dry bulb alone, as incomplete."));
+        return true;
+    }
+    const QString open = form_->repeats()->openQuestion();
+    if (!open.isEmpty()) {
+        say(open + QLatin1Char(' ') + tr("Enter again keeps what stands in the two bulbs."));
+    }
+    return !open.isEmpty();
+}
+
 bool ObservePage::pauseFor(const checks::CheckedReading& judged) {
     if (seen_ == entry_) {
         return false; // asked once, answered by asking to save again
     }
     const record::Observation& values = judged.reading.values();
     const auto notes = checks::spokenNotes(judged.findings);
-    if (!values.dry.given() || !values.wet.given()) {
+    if (asksFirst(values)) {
         seen_ = entry_;
         notes_->showNotes(notes, session_.unit());
-        say(values.dry.given()
-                ? tr("The wet bulb is empty. Enter again keeps the dry bulb alone, as incomplete.")
-                : tr("The dry bulb is empty. Enter again keeps the wet bulb alone, as incomplete."));
         return true;
     }
     if (!speaksUp(judged)) {
@@ -220,6 +236,10 @@ void ObservePage::say(const QString& sentence, bool wrong) {
         refreshLook(*message_);
     }
     message_->setVisible(!sentence.isEmpty());
+    if (!sentence.isEmpty()) { // spoken at once by a screen reader
+        QAccessibleEvent spoken(message_, QAccessible::Alert);
+        QAccessible::updateAccessibility(&spoken);
+    }
     undo_->hide();
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/thermometer_drawing.h"
 
+#include "ui/observe/thermometer_accessible.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/number_words.h"
 
+#include <QAccessible>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -27,6 +29,7 @@ constexpr double kStepsPerPage = 10;
 } // namespace
 
 ThermometerDrawing::ThermometerDrawing(Bulb bulb, QWidget* parent) : QWidget(parent), bulb_(bulb) {
+    ThermometerAccessible::makeKnown();
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(bulb == Bulb::Dry ? tr("Drawn dry bulb thermometer")
                                         : tr("Drawn wet bulb thermometer"));
@@ -49,13 +52,21 @@ void ThermometerDrawing::setScale(const ThermometerScale& scale) {
 }
 
 void ThermometerDrawing::setReading(std::optional<double> value, bool belowScale) {
+    if (value_ == value && belowScale_ == belowScale) {
+        return;
+    }
     value_ = value;
     belowScale_ = belowScale;
-    setAccessibleDescription(belowScale ? tr("below scale")
-                             : value    ? numberWords(QLocale(), value, scale_.decimals) + QLatin1Char(' ') +
-                                           unitWords(scale_.unit)
-                                     : tr("no reading yet"));
+    QAccessibleValueChangeEvent changed(this, value ? QVariant(*value) : QVariant(spokenReading()));
+    QAccessible::updateAccessibility(&changed);
     update();
+}
+
+QString ThermometerDrawing::spokenReading() const {
+    return belowScale_ ? tr("below scale")
+           : value_
+               ? numberWords(QLocale(), value_, scale_.decimals) + QLatin1Char(' ') + unitWords(scale_.unit)
+               : tr("no reading yet");
 }
 
 double ThermometerDrawing::heightOf(double value) const {

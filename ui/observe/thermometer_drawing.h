@@ -26,6 +26,10 @@ public:
     void setReading(std::optional<double> value, bool belowScale);
     [[nodiscard]] std::optional<double> reading() const { return value_; }
     [[nodiscard]] const ThermometerScale& scale() const { return scale_; }
+    /// "16.4 °C", "below scale", "no reading yet".
+    [[nodiscard]] QString spokenReading() const;
+    /// As if the hand had moved the column there: to the nearest step, no higher than the highest mark.
+    void moveTo(double value);
     /// Height of a value in this widget, pixels from the top.
     [[nodiscard]] double heightOf(double value) const;
     [[nodiscard]] QSize sizeHint() const override;
@@ -45,7 +49,6 @@ protected:
 
 private:
     void moveBy(double steps);
-    void moveTo(double value);
     void dragTo(double y);
     void paintScale(QPainter& painter, double tubeRight) const;
     void paintTube(QPainter& painter, double centre) const;

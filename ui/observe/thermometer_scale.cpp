@@ -45,6 +45,11 @@ double ThermometerScale::markEvery(double pixelsPerDegree) const {
     return numberedEvery();
 }
 
+bool ThermometerScale::sameThermometer(const ThermometerScale& other) const {
+    return unit == other.unit && step == other.step && lowestMark == other.lowestMark &&
+           highestMark == other.highestMark;
+}
+
 ThermometerScale ThermometerScale::showing(std::optional<double> dry, std::optional<double> wet) const {
     if (!dry && !wet) {
         return *this;

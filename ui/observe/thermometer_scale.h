@@ -24,6 +24,8 @@ struct ThermometerScale {
     [[nodiscard]] double numberedEvery() const;
     /// Finest division of the scale that can be told apart at so many pixels per degree.
     [[nodiscard]] double markEvery(double pixelsPerDegree) const;
+    /// The same marks and unit, whatever part of them is shown.
+    [[nodiscard]] bool sameThermometer(const ThermometerScale& other) const;
     /// Room for these readings with a margin; keeps the part shown while they fit, so that it does not jump
     /// at every digit.
     [[nodiscard]] ThermometerScale showing(std::optional<double> dry, std::optional<double> wet) const;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/working_text.h"
 
-#include "core/psychrometry/humidity_table.h"
 #include "core/psychrometry/saturation.h"
+#include "ui/observe/working_excerpt.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
@@ -42,53 +42,105 @@ QString budgetName(std::string_view quantity) {
                : QString::fromUtf8(quantity.data(), static_cast<qsizetype>(quantity.size()));
 }
 
-QString correctionStep(const QString& what, const record::UsedBulb& bulb) {
-    if (std::abs(bulb.correction.kelvins()) < 1e-12 || !bulb.temperature) {
-        return {};
-    }
-    return step(tr("%1: read %2 °C, correction %3 °C, so %4 °C is used.")
-                    .arg(what, number((*bulb.temperature - bulb.correction).celsius(), 2),
-                         number(bulb.correction.kelvins(), 2), number(bulb.temperature->celsius(), 2)));
+/// A negative number in brackets, so that a minus never follows a minus.
+QString term(double value, int decimals) {
+    const QString text = number(value, decimals);
+    return value < 0 ? QStringLiteral("(%1)").arg(text) : text;
 }
 
-QString equationSteps(const record::DerivedReading& reading) {
-    const psychrometry::Derivation& derived = *reading.derivation;
-    const psychrometry::PairInput& input = reading.input;
-    const bool ice = derived.wickUsed == psychrometry::WickState::Ice;
-    const auto surface = ice ? psychrometry::Surface::Ice : psychrometry::Surface::Water;
-    const auto atWet = psychrometry::saturationVapourPressure(input.wet, surface);
-    const auto atDry = psychrometry::saturationVapourPressure(input.dry, psychrometry::Surface::Water);
-    if (!derived.coefficient || !derived.vapourPressure || !derived.relativeHumidity || !atWet || !atDry) {
+/// "16.40 °C", or for a °F scale "61.50 °F, that is 16.39 °C".
+QString usedTemperature(units::Temperature temperature, units::TemperatureUnit unit) {
+    const QString celsius = tr("%1 °C").arg(number(temperature.celsius(), 2));
+    return unit == units::TemperatureUnit::Celsius
+               ? celsius
+               : tr("%1 °F, that is %2").arg(number(temperature.fahrenheit(), 2), celsius);
+}
+
+/// How one bulb comes to the number that the equation takes; nothing where it is the number read.
+QString bulbStep(const QString& what, const record::UsedBulb& bulb, units::TemperatureUnit unit) {
+    if (!bulb.temperature) {
         return {};
     }
-    const double a = derived.coefficient->perKelvin;
-    const double f = derived.coefficient->enhancement;
-    const QString dry = number(input.dry.celsius(), 2);
-    const QString wet = number(input.wet.celsius(), 2);
-    QString html = correctionStep(tr("Dry bulb"), reading.dry) + correctionStep(tr("Wet bulb"), reading.wet);
-    html += step(tr("Over the wet bulb, %1 °C, %2: e<sub>s</sub> = %3 hPa")
-                     .arg(wet, ice ? tr("ice") : tr("water"), number(atWet->hectopascals(), 3)));
-    html += step(tr("e = f·e<sub>s</sub>(t<sub>w</sub>) − A·p·(t − t<sub>w</sub>)"));
-    html += step(tr("e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = <b>%7 hPa</b>")
-                     .arg(number(f, 4), number(atWet->hectopascals(), 3), number(a * 1e4, 2),
-                          number(input.pressure.hectopascals(), 1), dry, wet,
-                          number(derived.vapourPressure->hectopascals(), 2)));
-    if (derived.takenAsSaturation) {
-        html +=
-            step(tr("The wet bulb stands above the dry bulb within the reading's error: taken as equal, the "
-                    "air as saturated."));
+    if (std::abs(bulb.correction.kelvins()) < 1e-12) {
+        return unit == units::TemperatureUnit::Celsius
+                   ? QString{}
+                   : step(tr("%1: %2").arg(what, usedTemperature(*bulb.temperature, unit)));
     }
-    html += step(tr("Saturated at the dry bulb, %1 °C, over water: e<sub>w</sub> = %2 hPa")
-                     .arg(dry, number(atDry->hectopascals(), 3)));
-    html += step(tr("Relative humidity = 100 × %1 ÷ (%2 × %3) = <b>%4 %</b>")
-                     .arg(number(derived.vapourPressure->hectopascals(), 2), number(f, 4),
-                          number(atDry->hectopascals(), 3), number(derived.relativeHumidity->percent(), 1)));
+    return step(tr("%1: read %2 %3, correction %4 %3, so %5")
+                    .arg(what, temperatureWords(QLocale(), *bulb.temperature - bulb.correction, unit, 2),
+                         unitWords(unit), differenceWords(QLocale(), bulb.correction, unit, 2),
+                         usedTemperature(*bulb.temperature, unit)));
+}
+
+/// e from the pair; the answer is written down also where it comes out as nothing or less.
+QString vapourSteps(const record::DerivedReading& reading, units::VapourPressure atWet,
+                    units::VapourPressure atDry) {
+    const psychrometry::Derivation& derived = *reading.derivation;
+    const bool ice = derived.wickUsed == psychrometry::WickState::Ice;
+    const double f = derived.coefficient->enhancement;
+    if (derived.takenAsSaturation) {
+        return step(tr("The wet bulb stands above the dry bulb within the reading's error: the air is taken "
+                       "as saturated, and e is what it can hold at the dry bulb.")) +
+               step(tr("e = f·e<sub>w</sub>(t) = %1 × %2 = <b>%3 hPa</b>")
+                        .arg(number(f, 4), number(atDry.hectopascals(), 3),
+                             number(f * atDry.hectopascals(), 2)));
+    }
+    const units::Temperature wet = wetBulbUsed(reading);
+    const double a = derived.coefficient->perKelvin;
+    const double apart = (reading.input.dry - wet).kelvins();
+    const double e = f * atWet.hectopascals() - a * reading.input.pressure.hectopascals() * apart;
+    return step(tr("Over the wet bulb, %1 °C, %2: e<sub>s</sub> = %3 hPa")
+                    .arg(number(wet.celsius(), 2), ice ? tr("ice") : tr("water"),
+                         number(atWet.hectopascals(), 3))) +
+           step(tr("e = f·e<sub>s</sub>(t<sub>w</sub>) − A·p·(t − t<sub>w</sub>)")) +
+           step(tr("e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = <b>%7 hPa</b>")
+                    .arg(number(f, 4), number(atWet.hectopascals(), 3), number(a * 1e4, 2),
+                         number(reading.input.pressure.hectopascals(), 1),
+                         term(reading.input.dry.celsius(), 2), term(wet.celsius(), 2), number(e, 2)));
+}
+
+QString dewSteps(const psychrometry::Derivation& derived, units::TemperatureUnit unit) {
+    const QString vapour = number(derived.vapourPressure->hectopascals(), 2);
+    const auto shown = [&](units::Temperature temperature) {
+        return QStringLiteral("<b>%1 %2</b>")
+            .arg(temperatureWords(QLocale(), temperature, unit), unitWords(unit));
+    };
+    QString html;
     if (derived.dewPoint) {
-        html += step(tr("Dew point: where %1 hPa would be saturation over water: <b>%2 °C</b>")
-                         .arg(number(derived.vapourPressure->hectopascals(), 2),
-                              number(derived.dewPoint->celsius(), 1)));
+        html += step(tr("Dew point: where %1 hPa would be saturation over water: %2")
+                         .arg(vapour, shown(*derived.dewPoint)));
+    } else if (derived.dewPointProblem) {
+        html += step(psychrometryErrorWords(*derived.dewPointProblem).toHtmlEscaped());
+    }
+    if (derived.frostPoint) {
+        html += step(
+            tr("Frost point: where it would be saturation over ice: %1").arg(shown(*derived.frostPoint)));
     }
     return html;
+}
+
+QString equationSteps(const record::DerivedReading& reading, units::TemperatureUnit unit) {
+    const psychrometry::Derivation& derived = *reading.derivation;
+    const bool ice = derived.wickUsed == psychrometry::WickState::Ice;
+    const auto surface = ice ? psychrometry::Surface::Ice : psychrometry::Surface::Water;
+    const auto atWet = psychrometry::saturationVapourPressure(wetBulbUsed(reading), surface);
+    const auto atDry =
+        psychrometry::saturationVapourPressure(reading.input.dry, psychrometry::Surface::Water);
+    if (!derived.coefficient || !atWet || !atDry) {
+        return {};
+    }
+    QString html = bulbStep(tr("Dry bulb"), reading.dry, unit) + bulbStep(tr("Wet bulb"), reading.wet, unit) +
+                   vapourSteps(reading, *atWet, *atDry);
+    if (!derived.vapourPressure || !derived.relativeHumidity) {
+        return html;
+    }
+    html += step(tr("Saturated at the dry bulb, %1 °C, over water: e<sub>w</sub> = %2 hPa")
+                     .arg(number(reading.input.dry.celsius(), 2), number(atDry->hectopascals(), 3)));
+    html += step(tr("Relative humidity = 100 × %1 ÷ (%2 × %3) = <b>%4 %</b>")
+                     .arg(number(derived.vapourPressure->hectopascals(), 2),
+                          number(derived.coefficient->enhancement, 4), number(atDry->hectopascals(), 3),
+                          number(derived.relativeHumidity->percent(), 1)));
+    return html + dewSteps(derived, unit);
 }
 
 QString budgetTable(const psychrometry::UncertaintyBudget& budget) {
@@ -105,86 +157,91 @@ QString budgetTable(const psychrometry::UncertaintyBudget& budget) {
              tr("together, twice the root of the squares: ±"), number(budget.relativeHumidityU95, 1));
 }
 
-/// Five rows and five columns of the printed table round the reading; the cell nearest to it is bold.
-QString tableExcerpt(const record::DerivedReading& reading, units::TemperatureUnit unit) {
-    const bool celsius = unit == units::TemperatureUnit::Celsius;
-    const double dry = celsius ? reading.input.dry.celsius() : reading.input.dry.fahrenheit();
-    const double depression = celsius ? reading.derivation->depression.kelvins()
-                                      : reading.derivation->depression.fahrenheitDegrees();
-    const double column = std::max(0.0, std::round(depression * 2) / 2);
-    psychrometry::HumidityTableRequest request;
-    request.unit = unit;
-    request.lowestDry = std::round(dry) - 2;
-    request.highestDry = std::round(dry) + 2;
-    request.dryStep = 1;
-    request.depressionStep = 0.5;
-    request.highestDepression = column + 1;
-    request.pressure = reading.pressure;
-    request.coefficient = reading.input.coefficient;
-    const auto table = psychrometry::humidityTable(request);
-    if (!table) {
-        return {};
-    }
-    const bool ice = reading.derivation->wickUsed == psychrometry::WickState::Ice;
-    const double firstColumn = std::max(0.0, column - 1);
-    QString html = QStringLiteral("<table border='1' cellspacing='0' cellpadding='4'><tr><td>%1</td>")
-                       .arg(tr("dry ↓ depression →"));
-    const auto shown = [&](double value) { return value > firstColumn - 0.01; };
-    for (const double value : table->depressions) {
-        if (shown(value)) {
-            const QString text = number(value, 1);
-            html += QStringLiteral("<td align='right'>%1</td>")
-                        .arg(std::abs(value - column) < 0.01 ? QStringLiteral("<b>%1</b>").arg(text) : text);
-        }
+/// Whole and half degrees as printed; a reading between them with the digits it has.
+QString line(double value) {
+    const bool tenths = std::abs(value * 10 - std::round(value * 10)) < 1e-6;
+    return number(value, tenths ? 1 : 2);
+}
+
+/// Row, column and cell are told by a ground of their own, by bold letters and by arrows at the edge.
+QString tableHtml(const WorkingExcerpt& excerpt, const Tokens& tokens) {
+    const QString marked = tokens.queryPaper.name();
+    const auto cell = [](const QString& text, const QString& ground, const QString& ink, bool bold) {
+        return QStringLiteral("<td align='right'%1><span style='%2'>%3</span></td>")
+            .arg(ground.isEmpty() ? QString{} : QStringLiteral(" bgcolor='%1'").arg(ground),
+                 ink.isEmpty() ? QString{} : QStringLiteral("color:%1;").arg(ink),
+                 bold ? QStringLiteral("<b>%1</b>").arg(text) : text);
+    };
+    QString html = QStringLiteral("<table border='1' cellspacing='0' cellpadding='5' "
+                                  "style='border-collapse:collapse;border-color:%1'><tr><td>%2</td>")
+                       .arg(tokens.soft.name(), tr("dry ↓ depression →"));
+    for (std::size_t column = 0; column < excerpt.depressions.size(); ++column) {
+        const bool own = column == excerpt.column;
+        const QString text = line(excerpt.depressions[column]);
+        html += cell(own ? QStringLiteral("▾ ") + text : text, own ? marked : QString{}, {}, own);
     }
     html += QStringLiteral("</tr>");
-    for (const psychrometry::HumidityTableRow& row : ice ? table->iceRows : table->waterRows) {
-        const bool ourRow = std::abs(row.dry - std::round(dry)) < 0.01;
-        const QString name = number(row.dry, 0);
-        html += QStringLiteral("<tr><td align='right'>%1</td>")
-                    .arg(ourRow ? QStringLiteral("<b>%1</b>").arg(name) : name);
-        for (std::size_t index = 0; index < row.cells.size(); ++index) {
-            if (!shown(table->depressions[index])) {
-                continue;
-            }
-            const auto& humidity = row.cells[index].humidity;
-            const QString text = humidity ? number(humidity->percent(), 0) : number(std::nullopt, 0);
-            const bool ours = ourRow && std::abs(table->depressions[index] - column) < 0.01;
-            html += QStringLiteral("<td align='right'>%1</td>")
-                        .arg(ours ? QStringLiteral("<b><u>[%1]</u></b>").arg(text) : text);
+    for (std::size_t row = 0; row < excerpt.dryBulbs.size(); ++row) {
+        const bool ownRow = row == excerpt.row;
+        const QString name = line(excerpt.dryBulbs[row]);
+        html += QStringLiteral("<tr>") +
+                cell(ownRow ? QStringLiteral("▸ ") + name : name, ownRow ? marked : QString{}, {}, ownRow);
+        for (std::size_t column = 0; column < excerpt.depressions.size(); ++column) {
+            const bool own = ownRow && column == excerpt.column;
+            const bool crossed = ownRow || column == excerpt.column;
+            const auto& humidity = excerpt.humidity[row][column];
+            html += cell(number(humidity, own ? 1 : 0),
+                         own       ? tokens.accent.name()
+                         : crossed ? marked
+                                   : QString{},
+                         own ? tokens.onAccent.name() : QString{}, own);
         }
         html += QStringLiteral("</tr>");
     }
     return html + QStringLiteral("</table>");
 }
 
+QString tablePart(const record::DerivedReading& reading, units::TemperatureUnit unit, const Tokens& tokens) {
+    const auto excerpt = workingExcerpt(reading, unit);
+    if (!excerpt) {
+        return {};
+    }
+    QString html = heading(tr("The same from this station's table"));
+    html += step((excerpt->ice ? tr("Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.")
+                               : tr("Relative humidity in %, wick as water, at %1 hPa, degrees in %2."))
+                     .arg(number(reading.pressure.hectopascals(), 0), unitWords(unit)));
+    html += tableHtml(*excerpt, tokens);
+    const bool empty = !excerpt->humidity[excerpt->row][excerpt->column];
+    return html + step(empty ? tr("The cell is empty: there is no air with this depression.")
+                             : tr("The reading's own row and column stand between the printed ones."));
+}
+
 } // namespace
 
 QString workingHtml(const record::DerivedReading& reading, const record::StationPeriod& period,
-                    units::TemperatureUnit unit) {
+                    units::TemperatureUnit unit, const QString& about, const Tokens& tokens) {
     if (!reading.derivation) {
         return step(tr("Both bulbs are needed for the working."));
     }
     const psychrometry::Derivation& derived = *reading.derivation;
-    QString html = heading(tr("The working"));
-    html += step(exposureWords(period.exposure).toHtmlEscaped() + QStringLiteral(": ") +
-                 exposureExplained(period.exposure).toHtmlEscaped());
+    QString left = step(exposureWords(period.exposure).toHtmlEscaped() + QStringLiteral(": ") +
+                        exposureExplained(period.exposure).toHtmlEscaped()) +
+                   equationSteps(reading, unit);
     if (derived.problem) {
-        return html + step(psychrometryErrorWords(*derived.problem).toHtmlEscaped());
+        left += step(psychrometryErrorWords(*derived.problem).toHtmlEscaped());
     }
-    html += equationSteps(reading);
+    QString right = tablePart(reading, unit, tokens);
     if (derived.uncertainty) {
-        html += heading(tr("How sure"));
-        html += budgetTable(*derived.uncertainty);
+        right += heading(tr("How sure")) + budgetTable(*derived.uncertainty);
     }
-    const QString table = tableExcerpt(reading, unit);
-    if (!table.isEmpty()) {
-        html += heading(tr("The same from the table of this station"));
-        html += step(tr("Relative humidity in %, at %1 hPa; row and column are the nearest to the reading.")
-                         .arg(number(reading.pressure.hectopascals(), 0)));
-        html += table;
+    const QString title = heading(about.isEmpty() ? tr("The working") : tr("The working: %1").arg(about));
+    if (right.isEmpty()) {
+        return title + left;
     }
-    return html;
+    // Side by side, so that the eye goes from the step to the cell.
+    return title + QStringLiteral("<table width='100%' cellspacing='0' cellpadding='0'><tr>"
+                                  "<td width='52%'>%1</td><td width='4%'></td><td>%2</td></tr></table>")
+                       .arg(left, right);
 }
 
 } // namespace wickbook::ui
