@@ -178,6 +178,7 @@ void ReviewWindow::judge(record::Quality quality) {
     const Run* run = currentRun();
     const auto readings = panel_->readings();
     if (run == nullptr || readings.empty()) {
+        say(tr("Choose a reading that is asked about first, or go to the list for the whole group."));
         return;
     }
     if (const QString readOnly = session_.readOnlySentence(); !readOnly.isEmpty()) {
@@ -270,9 +271,12 @@ bool ReviewWindow::takeKey(const QKeyEvent& event) {
     if ((event.modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier) {
         return false;
     }
-    if (event.key() == Qt::Key_Escape) {
+    if (event.key() == Qt::Key_Escape && !panel_->stopAsking()) {
         work_.isRunning() ? work_.stop() : static_cast<void>(close());
         return true;
+    }
+    if (event.key() == Qt::Key_Escape) {
+        return true; // back from the question to the notes
     }
     if (stack_->currentIndex() != Found) {
         return false;
@@ -320,6 +324,10 @@ void ReviewWindow::closeEvent(QCloseEvent* event) {
 bool ReviewWindow::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn && watched == list_) {
         panel_->chooseAll();
+        return false;
+    }
+    if (event->type() == QEvent::FocusIn && watched == &panel_->table()) {
+        panel_->chooseCurrent();
         return false;
     }
     if (event->type() != QEvent::KeyPress) {

@@ -103,6 +103,7 @@ QWidget* RunPanel::buildActions() {
 
 void RunPanel::show(const Run* run, units::TemperatureUnit unit) {
     unit_ = unit;
+    whole_ = whole_ || !table_->hasFocus();
     lines_->show(run);
     heading_->setText(run == nullptr ? QString{} : runWords(locale_, run->found, run->open, unit));
     for (int column = 0; column < LinesModel::Note; ++column) {
@@ -116,6 +117,9 @@ void RunPanel::show(const Run* run, units::TemperatureUnit unit) {
         table_->scrollTo(lines_->index(std::max(0, row - 1), LinesModel::Dry),
                          QAbstractItemView::PositionAtTop);
     }
+    if (!whole_) {
+        chooseCurrent();
+    }
     explain();
     updateScope();
 }
@@ -126,11 +130,10 @@ const RunLine* RunPanel::current() const {
 }
 
 std::vector<record::StoredObservation> RunPanel::readings() const {
-    const bool all = !table_->selectionModel()->hasSelection();
     std::vector<record::StoredObservation> readings;
     for (int row = 0; row < lines_->rowCount(); ++row) {
         const RunLine* line = lines_->line(row);
-        if (line->isOpen() && (all || table_->selectionModel()->isRowSelected(row, {}))) {
+        if (line->isOpen() && (whole_ || table_->selectionModel()->isRowSelected(row, {}))) {
             readings.push_back(line->checked.reading.stored);
         }
     }
@@ -150,14 +153,33 @@ void RunPanel::focusWhy() {
 }
 
 void RunPanel::chooseAll() {
+    whole_ = true;
     table_->clearSelection();
+    updateScope();
+}
+
+void RunPanel::chooseCurrent() {
+    whole_ = false;
+    if (!table_->selectionModel()->hasSelection() && table_->currentIndex().isValid()) {
+        table_->selectRow(table_->currentIndex().row());
+    }
+    updateScope();
+}
+
+bool RunPanel::stopAsking() {
+    if (!asking_) {
+        return false;
+    }
+    explain();
+    table_->setFocus(Qt::OtherFocusReason);
+    return true;
 }
 
 void RunPanel::updateScope() {
     const std::size_t count = readings().size();
-    const bool chosen = table_->selectionModel()->hasSelection();
-    scope_->setText(chosen       ? tr("Judge the %1 chosen:").arg(QString::number(count))
-                    : count == 1 ? tr("Judge this reading:")
+    scope_->setText(!whole_      ? count == 0 ? tr("No reading is chosen.")
+                                              : tr("Judge the %1 chosen:").arg(QString::number(count))
+                         : count == 1 ? tr("Judge this reading:")
                                  : tr("Judge all %1:").arg(QString::number(count)));
 }
 
@@ -171,6 +193,7 @@ void RunPanel::clearNotes() {
         delete item;
     }
     notes_.clear();
+    asking_ = false;
 }
 
 MarginalNote* RunPanel::addNote(const NoteText& text, const QString& last) {
@@ -214,6 +237,7 @@ bool RunPanel::takeCause(int index) {
 
 void RunPanel::ask(const checks::LikelyCause& cause, const QString& reason) {
     clearNotes();
+    asking_ = true;
     NoteText question;
     question.title = tr("What does the paper say?");
     question.message = reason;
@@ -223,10 +247,7 @@ void RunPanel::ask(const checks::LikelyCause& cause, const QString& reason) {
     notesColumn_->addStretch();
     connect(note, &MarginalNote::causeTaken, this,
             [this, cause, reason](int index) { emit causeTaken(cause, reason, index == 0); });
-    connect(note, &MarginalNote::readRightChosen, this, [this] {
-        explain();
-        table_->setFocus(Qt::OtherFocusReason);
-    });
+    connect(note, &MarginalNote::readRightChosen, this, [this] { stopAsking(); });
     note->setFocus(Qt::OtherFocusReason);
 }
 

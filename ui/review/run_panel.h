@@ -24,15 +24,19 @@ public:
 
     void show(const Run* run, units::TemperatureUnit unit);
     [[nodiscard]] QTableView& table() const { return *table_; }
-    /// Those chosen in the table; where none is, all that are open.
+    /// All that are open, or only those chosen in the table once the caret has gone there.
     [[nodiscard]] std::vector<record::StoredObservation> readings() const;
     /// The reading under the caret; before the caret was moved, the first that is open.
     [[nodiscard]] const RunLine* current() const;
     [[nodiscard]] QString why() const;
     void clearWhy();
     void focusWhy();
-    /// Lets go of what was chosen: the keys are for the whole run again.
+    /// The keys are for the whole run: what was chosen is let go of.
     void chooseAll();
+    /// The keys are for what is chosen in the table, to begin with the reading under the caret.
+    void chooseCurrent();
+    /// Goes back from the question what the paper says to the notes; false: nothing was being asked.
+    bool stopAsking();
     /// As if the cause at this place (from 0) were chosen; false: there is none.
     bool takeCause(int index);
     [[nodiscard]] std::vector<MarginalNote*> notes() const { return notes_; }
@@ -61,6 +65,8 @@ private:
     std::vector<MarginalNote*> notes_;
     QLabel* scope_ = nullptr;
     QLineEdit* why_ = nullptr;
+    bool whole_ = true; ///< the keys are for the whole run
+    bool asking_ = false;
 };
 
 } // namespace wickbook::ui
