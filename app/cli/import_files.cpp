@@ -6,6 +6,8 @@
 #include "app/cli/input.h"
 #include "app/cli/output.h"
 #include "core/desk/checked_range.h"
+#include "core/exchange/file_head.h"
+#include "core/exchange/sef_join.h"
 #include "ui/text/error_words.h"
 
 #include <fmt/format.h>
@@ -13,6 +15,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <tuple>
 
 namespace wickbook::cli {
 
@@ -71,28 +74,20 @@ void tellColumns(const std::string& name, const exchange::ImportPlan& plan) {
                     aside.empty() ? std::string{} : "; left aside: " + aside));
 }
 
-Outcome<void> planFile(const std::string& path, const ImportRequest& request, const OpenedBook& opened,
-                       exchange::TakenReadings& taken, ImportTally& tally) {
-    auto input = Input::open(path);
-    if (!input) {
-        return tl::unexpected(input.error());
+Outcome<void> refuseFile(const std::string& name, exchange::ImportError error) {
+    using Kind = exchange::ImportErrorKind;
+    if (error.kind == Kind::EmptyFile || error.kind == Kind::NotReadable || error.kind == Kind::NoLines ||
+        error.kind == Kind::BinaryFile) {
+        error.detail = "the file"; // its name stands in front already
     }
-    ProgressLine progress("reading");
-    auto plan = exchange::planCsvImport(input->stream(), input->name(), opened.station, request.options,
-                                        [&](std::int64_t bytes) {
-                                            progress.show(bytes, input->size());
-                                            return true;
-                                        });
-    if (!plan) {
-        using Kind = exchange::ImportErrorKind;
-        if (plan.error().kind == Kind::EmptyFile || plan.error().kind == Kind::NotReadable) {
-            plan.error().detail = "the file"; // its name stands in front already
-        }
-        return refuse(fmt::format("{}: {}", input->name(), ui::importErrorWords(plan.error()).toStdString()));
-    }
-    tellColumns(input->name(), *plan);
-    auto decision = exchange::decideConflicts(*plan, input->name(), taken, request.onConflict);
-    tally.lines += plan->lines;
+    return refuse(fmt::format("{}: {}", name, ui::importErrorWords(error).toStdString()));
+}
+
+/// Holds a plan against the book and adds what comes of it to the tally.
+void takePlan(exchange::ImportPlan plan, const std::string& name, const ImportRequest& request,
+              exchange::TakenReadings& taken, ImportTally& tally) {
+    auto decision = exchange::decideConflicts(plan, name, taken, request.onConflict);
+    tally.lines += plan.lines;
     tally.added += decision.added;
     tally.revised += decision.revised;
     tally.kept += decision.kept;
@@ -101,14 +96,16 @@ Outcome<void> planFile(const std::string& path, const ImportRequest& request, co
         std::move(lines.begin(), lines.end(), std::back_inserter(tally.rejected));
     };
     const auto firstOfFile = static_cast<std::ptrdiff_t>(tally.rejected.size());
-    moveInto(plan->rejected);
+    moveInto(plan.rejected);
     moveInto(decision.rejected);
-    std::stable_sort(tally.rejected.begin() + firstOfFile, tally.rejected.end(),
-                     [](const auto& a, const auto& b) { return a.line < b.line; });
+    std::stable_sort(
+        tally.rejected.begin() + firstOfFile, tally.rejected.end(),
+        [](const auto& a, const auto& b) { return std::tie(a.file, a.line) < std::tie(b.file, b.line); });
     for (exchange::PlannedChange& planned : decision.changes) {
         store::ObservationChange change;
         change.author = {planned.values.observer.empty() ? accountName() : planned.values.observer,
-                         fmt::format("imported from {}, line {}", input->name(), planned.line)};
+                         fmt::format("imported from {}, line {}", planned.file.empty() ? name : planned.file,
+                                     planned.line)};
         if (planned.replaces) {
             change.subject = planned.replaces->id();
             change.replaces = planned.replaces->stamp.sequence;
@@ -117,8 +114,74 @@ Outcome<void> planFile(const std::string& path, const ImportRequest& request, co
         change.values = std::move(planned.values);
         tally.changes.push_back(std::move(change));
     }
-    return {};
 }
+
+/// The files of a request: CSV files are planned one by one, SEF files are kept until all are read.
+class Planning {
+public:
+    Planning(const ImportRequest& request, const OpenedBook& opened, exchange::TakenReadings& taken,
+             ImportTally& tally)
+        : request_(request), opened_(opened), taken_(taken), tally_(tally) {}
+
+    Outcome<void> take(const std::string& path) {
+        auto input = Input::open(path);
+        if (!input) {
+            return tl::unexpected(input.error());
+        }
+        ProgressLine progress("reading");
+        const auto show = [&](std::int64_t bytes) {
+            progress.show(bytes, input->size());
+            return true;
+        };
+        const auto kind = exchange::fileKindOf(input->head());
+        if (kind == exchange::FileKind::Binary) {
+            return refuseFile(input->name(), {exchange::ImportErrorKind::BinaryFile, {}});
+        }
+        if (kind == exchange::FileKind::Sef) {
+            auto file = exchange::readSef(input->stream(), input->name(), show);
+            if (!file) {
+                return refuseFile(input->name(), std::move(file.error()));
+            }
+            sef_.push_back(std::move(*file));
+            return {};
+        }
+        auto plan =
+            exchange::planCsvImport(input->stream(), input->name(), opened_.station, request_.options, show);
+        if (!plan) {
+            return refuseFile(input->name(), std::move(plan.error()));
+        }
+        tellColumns(input->name(), *plan);
+        takePlan(std::move(*plan), input->name(), request_, taken_, tally_);
+        return {};
+    }
+
+    /// Joins the SEF files on time.
+    Outcome<void> finish() {
+        if (sef_.empty()) {
+            return {};
+        }
+        std::string names;
+        for (const exchange::SefFile& file : sef_) {
+            names += (names.empty() ? "" : ", ") + file.name;
+        }
+        auto plan = exchange::joinSef(sef_, opened_.station);
+        if (!plan) {
+            return refuseFile(names, std::move(plan.error()));
+        }
+        for (const exchange::AsideFile& aside : plan->aside) {
+            say(fmt::format("{}: {}", aside.file, ui::asideFileWords(aside).toStdString()));
+        }
+        takePlan(std::move(*plan), names, request_, taken_, tally_);
+        return {};
+    }
+
+private:
+    const ImportRequest& request_;
+    const OpenedBook& opened_;
+    exchange::TakenReadings& taken_;
+    ImportTally& tally_;
+    std::vector<exchange::SefFile> sef_;
+};
 
 Outcome<void> writeRejects(const std::string& path, const ImportTally& tally) {
     auto output = Output::open(path);
@@ -201,10 +264,14 @@ Outcome<ExitCode> importFiles(const ImportRequest& request) {
         return tl::unexpected(taken.error());
     }
     ImportTally tally;
+    Planning planning(request, *opened, *taken, tally);
     for (const std::string& file : request.files) {
-        if (auto planned = planFile(file, request, *opened, *taken, tally); !planned) {
+        if (auto planned = planning.take(file); !planned) {
             return tl::unexpected(planned.error());
         }
+    }
+    if (auto planned = planning.finish(); !planned) {
+        return tl::unexpected(planned.error());
     }
     // The rejects file first: where it can't be written, nothing is stored and nothing of the lines is lost.
     if (!request.rejects.empty()) {

@@ -6,6 +6,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <filesystem>
@@ -75,6 +76,20 @@ Outcome<Input> Input::open(const std::string& path) {
     input.buffer_ = std::make_unique<DescriptorBuffer>(descriptor);
     input.stream_ = std::make_unique<std::istream>(input.buffer_.get());
     return input;
+}
+
+std::string Input::head() {
+    if (stream_->peek() == std::istream::traits_type::eof()) {
+        stream_->clear(stream_->rdstate() & ~std::ios_base::eofbit); // the reader finds the end itself
+        return {};
+    }
+    std::string head(static_cast<std::size_t>(std::clamp<std::streamsize>(buffer_->in_avail(), 0, 4096)),
+                     '\0');
+    const auto count = buffer_->sgetn(head.data(), static_cast<std::streamsize>(head.size()));
+    for (std::streamsize i = 0; i < count; ++i) {
+        buffer_->sungetc(); // all of it is still in the buffer
+    }
+    return head;
 }
 
 } // namespace wickbook::cli

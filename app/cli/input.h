@@ -17,6 +17,8 @@ public:
     [[nodiscard]] std::istream& stream() { return *stream_; }
     /// Name without folders, for messages: no file of ours carries a path of the person's machine.
     [[nodiscard]] const std::string& name() const { return name_; }
+    /// The first bytes, still to be read: what one read brings, 4096 at most.
+    [[nodiscard]] std::string head();
     /// Bytes in the file; 0 where that is not known.
     [[nodiscard]] std::int64_t size() const { return size_; }
 

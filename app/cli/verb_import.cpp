@@ -13,7 +13,7 @@ namespace wickbook::cli {
 namespace {
 
 struct ImportTexts {
-    std::string book, unit, decimal, zone, rejects, onConflict = "reject";
+    std::string book, unit, decimal, zone, rejects, onConflict = "reject", dateOrder, doubleTimes;
     std::vector<std::string> in, map;
     bool dryRun = false;
     bool strict = false;
@@ -52,12 +52,6 @@ Outcome<ImportRequest> requestFrom(const ImportTexts& texts) {
     request.rejects = texts.rejects;
     request.dryRun = texts.dryRun;
     request.strict = texts.strict;
-    for (const std::string& file : texts.in) {
-        if (file.ends_with(".tsv")) {
-            return refuse(
-                fmt::format("{}: SEF files can't be read by this version; give the register as CSV.", file));
-        }
-    }
     if (std::count(texts.in.begin(), texts.in.end(), "-") > 1) {
         return refuse("Standard input can be read once: give --in - only once.");
     }
@@ -79,6 +73,22 @@ Outcome<ImportRequest> requestFrom(const ImportTexts& texts) {
         request.options.decimal = units::DecimalMark::Point;
     } else if (!texts.decimal.empty()) {
         return refuse(fmt::format("--decimal can be comma or point; \"{}\" is neither.", texts.decimal));
+    }
+    if (texts.dateOrder == "day-first") {
+        request.options.dateOrder = exchange::DateOrder::DayFirst;
+    } else if (texts.dateOrder == "month-first") {
+        request.options.dateOrder = exchange::DateOrder::MonthFirst;
+    } else if (!texts.dateOrder.empty()) {
+        return refuse(
+            fmt::format("--date-order can be day-first or month-first; \"{}\" is neither.", texts.dateOrder));
+    }
+    if (texts.doubleTimes == "earlier") {
+        request.options.doubleTimes = exchange::DoubleTimes::Earlier;
+    } else if (texts.doubleTimes == "later") {
+        request.options.doubleTimes = exchange::DoubleTimes::Later;
+    } else if (!texts.doubleTimes.empty() && texts.doubleTimes != "reject") {
+        return refuse(fmt::format("--double-times can be earlier, later or reject; \"{}\" is none of them.",
+                                  texts.doubleTimes));
     }
     if (!texts.zone.empty()) {
         auto zone = zoneFrom(texts.zone);
@@ -103,11 +113,15 @@ Outcome<ImportRequest> requestFrom(const ImportTexts& texts) {
 VerbAction declareImport(OptionList command) {
     auto texts = std::make_shared<ImportTexts>();
     command.needed("--book", texts->book, "The book");
-    command.many("--in", texts->in, "CSV file, \"-\" for standard input; several may be given", true);
+    command.many("--in", texts->in, "CSV or SEF file, \"-\" for standard input; several may be given", true);
     command.many("--map", texts->map, "FILE_COLUMN=FIELD, as often as needed; fields: " + fieldNames());
     command.text("--unit", texts->unit, "Unit of the temperatures: c or f (the station's)");
     command.text("--decimal", texts->decimal, "comma or point (either)");
     command.text("--zone", texts->zone, "Zone of times without an offset (the station's)");
+    command.text("--date-order", texts->dateOrder,
+                 "day-first or month-first, for dates like 1/3/2025 (as the file's other dates show)");
+    command.text("--double-times", texts->doubleTimes,
+                 "Times that the clock showed twice: earlier, later or reject (reject)");
     command.text("--rejects", texts->rejects,
                  "CSV file for the lines that could not be taken, with number, text and reason");
     command.text(

@@ -21,6 +21,9 @@ void MainWindow::buildMenus() {
     recentMenu_ = book->addMenu(tr("&Recent"));
     connect(recentMenu_, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     book->addAction(tr("&Sample station"), this, &MainWindow::openSample);
+    takeIn_ = book->addAction(tr("&Bring in a register…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
+                              this, [this] { takeIn({}); });
+    takeIn_->setEnabled(false);
     book->addSeparator();
     book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });
     book->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);

@@ -40,6 +40,7 @@ MainWindow::MainWindow(WindowSettings& settings, Prompts& prompts, Session::Cloc
     setWindowTitle(tr("Wickbook"));
     Look::follow(*this);
     new UndoKeys(this);
+    setAcceptDrops(true);
     build();
     buildMenus();
     resize(typePixels(kUsualWidth), typePixels(kUsualHeight));
@@ -150,6 +151,7 @@ void MainWindow::showPages(std::unique_ptr<Session> session) {
     for (QAction* action : std::as_const(pageActions_)) {
         action->setEnabled(true);
     }
+    takeIn_->setEnabled(true);
     updateBanner();
     turnTo(PageSet::Observe);
 }
@@ -175,6 +177,7 @@ void MainWindow::closeBook() {
     for (QAction* action : std::as_const(pageActions_)) {
         action->setEnabled(false);
     }
+    takeIn_->setEnabled(false);
 }
 
 bool MainWindow::openBook(const QString& path) {

@@ -44,8 +44,13 @@ public:
     [[nodiscard]] PageSet* pages() const { return pages_; }
     [[nodiscard]] MarginStrip* margin() const { return margin_; }
 
+    /// Bringing in a register that was kept elsewhere; files: what was dropped, may be none.
+    void takeIn(const QStringList& files);
+
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     void build();
@@ -78,6 +83,7 @@ private:
     QMenu* recentMenu_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
+    QAction* takeIn_ = nullptr;
     QList<QAction*> pageActions_;
 };
 

@@ -64,4 +64,8 @@ QString WindowSettings::draftFolder() const {
     return QFileInfo(file_).dir().filePath(QStringLiteral("drafts"));
 }
 
+QString WindowSettings::takeInFile() const {
+    return QFileInfo(file_).dir().filePath(QStringLiteral("brought-in.ini"));
+}
+
 } // namespace wickbook::ui

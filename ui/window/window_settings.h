@@ -25,6 +25,8 @@ public:
     [[nodiscard]] QByteArray geometry() const;
     void setGeometry(const QByteArray& geometry);
     [[nodiscard]] QString draftFolder() const;
+    /// How registers brought in were read the last time.
+    [[nodiscard]] QString takeInFile() const;
 
 private:
     QString file_;
