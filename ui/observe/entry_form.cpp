@@ -31,9 +31,11 @@ void EntryForm::setPressureTaken(const QString& value, const QString& from) {
 }
 
 void EntryForm::setWetFirst(bool wetFirst) {
-    wetFirst_ = wetFirst;
-    setTabOrder(wetFirst ? wet_ : dry_, wetFirst ? dry_ : wet_);
-    setTabOrder(wetFirst ? dry_ : wet_, repeatsButton_);
+    if (wetFirst != wetFirst_) {
+        wetFirst_ = wetFirst;
+        setTabOrder(wetFirst ? wet_ : dry_, wetFirst ? dry_ : wet_);
+        setTabOrder(wetFirst ? dry_ : wet_, repeatsButton_);
+    }
     beatButton_->setVisible(wetFirst);
     showRepeatsLink();
 }

@@ -15,6 +15,7 @@
 #include "ui/text/time_words.h"
 
 #include <QDir>
+#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -22,9 +23,41 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 namespace {
+
+/// As high as the form wants while there is room; with rows unfolded in a low window it scrolls, and the
+/// button under it stays in sight.
+class FormScroll : public QScrollArea {
+public:
+    explicit FormScroll(QWidget* form) {
+        setWidgetResizable(true);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        setFocusPolicy(Qt::NoFocus);
+        setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+        setWidget(form);
+        form->setAutoFillBackground(false);
+        viewport()->setAutoFillBackground(false);
+    }
+    [[nodiscard]] QSize sizeHint() const override { return widget()->sizeHint() + QSize(kBar, 0); }
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return {sizeHint().width(), std::min(sizeHint().height(), typePixels(240))};
+    }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::LayoutRequest) {
+            updateGeometry();
+        }
+        return QScrollArea::eventFilter(watched, event);
+    }
+
+private:
+    static constexpr int kBar = 12; ///< the scroll bar, beside the fields
+};
 
 QVBoxLayout* withWord(ThermometerDrawing* drawing, const QString& word, const char* bulb) {
     auto* column = new QVBoxLayout;
@@ -77,7 +110,7 @@ QWidget* ObservePage::buildLeft() {
     entry->setSpacing(space::kBetween);
     form_ = new EntryForm;
     form_->setFixedWidth(typePixels(340));
-    entry->addWidget(form_);
+    entry->addWidget(new FormScroll(form_));
     auto* buttons = new QHBoxLayout;
     save_ = new QPushButton(tr("&Save  ⏎"));
     save_->setObjectName(QStringLiteral("observeSave"));

@@ -52,7 +52,10 @@ ObservePage::ObservePage(Session& session, const QString& draftFolder, QWidget* 
     minute_.start(kMinuteMilliseconds);
 }
 
-ObservePage::~ObservePage() = default;
+ObservePage::~ObservePage() {
+    // A field that goes while it has the keyboard says that it was left: by now nobody is there to listen.
+    form_->disconnect(this);
+}
 
 void ObservePage::connectParts() {
     connect(chooser_, &HourChooser::changed, this, [this] {
