@@ -42,7 +42,9 @@ public:
         form->setAutoFillBackground(false);
         viewport()->setAutoFillBackground(false);
     }
-    [[nodiscard]] QSize sizeHint() const override { return widget()->sizeHint() + QSize(kBar, 0); }
+    [[nodiscard]] QSize sizeHint() const override {
+        return {widget()->minimumWidth() + kBar, widget()->sizeHint().height()};
+    }
     [[nodiscard]] QSize minimumSizeHint() const override {
         return {sizeHint().width(), std::min(sizeHint().height(), typePixels(240))};
     }

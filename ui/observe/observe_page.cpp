@@ -19,6 +19,7 @@
 #include "ui/text/number_words.h"
 #include "ui/text/time_words.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
@@ -52,10 +53,7 @@ ObservePage::ObservePage(Session& session, const QString& draftFolder, QWidget* 
     minute_.start(kMinuteMilliseconds);
 }
 
-ObservePage::~ObservePage() {
-    // A field that goes while it has the keyboard says that it was left: by now nobody is there to listen.
-    form_->disconnect(this);
-}
+ObservePage::~ObservePage() = default;
 
 void ObservePage::connectParts() {
     connect(chooser_, &HourChooser::changed, this, [this] {
@@ -64,7 +62,12 @@ void ObservePage::connectParts() {
         showKeptAlready();
     });
     connect(form_, &EntryForm::edited, this, &ObservePage::edited);
-    connect(form_, &EntryForm::fieldLeft, this, [this] { speak(false); });
+    connect(form_, &EntryForm::fieldLeft, this, [this] {
+        // The keyboard went nowhere: the window lost it, or is going. What is going must not be built on.
+        const bool nowhere = QApplication::focusWidget() == nullptr;
+        QMetaObject::invokeMethod(
+            this, [this] { speak(false); }, nowhere ? Qt::QueuedConnection : Qt::DirectConnection);
+    });
     connect(form_, &EntryForm::saveRequested, this, &ObservePage::save);
     connect(form_, &EntryForm::beatWanted, this, &ObservePage::showBeat);
     connect(notes_, &NotesPanel::causeTaken, this, &ObservePage::takeCause);

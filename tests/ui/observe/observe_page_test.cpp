@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The Observe page by keys alone, over a real book.
-#include "tests/support/open_book.h"
-#include "ui/observe/entry_form.h"
-#include "ui/observe/notes_panel.h"
-#include "ui/observe/observe_page.h"
+#include "tests/ui/observe/observe_case.h"
 #include "ui/observe/thermometer_drawing.h"
 #include "ui/observe/wick_choice.h"
 #include "ui/style/marginal_note.h"
@@ -21,40 +18,7 @@ namespace {
 using namespace wickbook;
 using test::day;
 
-class ObservePageTest : public ::testing::Test {
-protected:
-    void SetUp() override {
-        ASSERT_TRUE(book_.isOpen());
-        openPage();
-    }
-
-    void openPage() {
-        page_ = std::make_unique<ui::ObservePage>(book_.session(), book_.drafts());
-        page_->resize(1100, 700);
-        page_->show();
-        QApplication::setActiveWindow(page_.get());
-        ASSERT_TRUE(QTest::qWaitForWindowActive(page_.get()));
-        page_->focusEntry();
-    }
-
-    /// Types where the keyboard stands, as a hand does.
-    static void type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
-    static void press(Qt::Key key) { QTest::keyClick(QApplication::focusWidget(), key); }
-
-    [[nodiscard]] ui::TypedNumberEdit* field(ui::EntryField which) const {
-        return page_->findChild<ui::EntryForm*>()->field(which);
-    }
-    [[nodiscard]] QString label(const char* name) const {
-        return page_->findChild<QLabel*>(QLatin1String(name))->text();
-    }
-    [[nodiscard]] std::vector<ui::MarginalNote*> notes() const {
-        return page_->findChild<ui::NotesPanel*>()->notes();
-    }
-    [[nodiscard]] std::optional<record::Observation> saved() const { return book_.at(day(2026, 11, 22), 9); }
-
-    test::OpenBook book_;
-    std::unique_ptr<ui::ObservePage> page_;
-};
+class ObservePageTest : public test::ObserveCase {};
 
 TEST_F(ObservePageTest, OffersTheHourNearestToNow) {
     // 08:52 belongs to 09 h of today, not to last night's 21 h.
@@ -200,7 +164,8 @@ TEST_F(ObservePageTest, UndoWithdrawsAndRedoBringsBack) {
     EXPECT_TRUE(label("observeMessage").contains(QStringLiteral("Saved")));
     book_.session().undoStack().undo();
     EXPECT_FALSE(saved().has_value());
-    EXPECT_TRUE(label("observeMessage").startsWith(QStringLiteral("Taken back"))) << label("observeMessage").toStdString();
+    EXPECT_TRUE(label("observeMessage").startsWith(QStringLiteral("Taken back")))
+        << label("observeMessage").toStdString();
     book_.session().undoStack().redo();
     EXPECT_TRUE(saved().has_value());
 }
