@@ -140,6 +140,10 @@ QString verdictSentence(const QLocale& locale, const desk::PreviewLine& line,
         return words + QLatin1Char('.');
     }
     if (line.verdict == desk::LineVerdict::Conflict && line.replaces) {
+        const record::Observation& book = line.replaces->values;
+        if (book.dry == line.values.dry && book.wet == line.values.wet) {
+            return tr("The bulbs agree; the file differs in what stands beside them.");
+        }
         const QString there =
             tr("The book has %1, the file %2.")
                 .arg(pairWords(locale, line.replaces->values), pairWords(locale, line.values));
