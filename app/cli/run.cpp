@@ -26,15 +26,20 @@ constexpr std::string_view kFooter =
     "rows; 2 arguments or input that can't be understood; 3 a book or a file can't be read or written;\n"
     "4 an error of the program itself; 130 stopped by Ctrl-C.";
 
-/// What Qt takes for itself, each with a value after it.
-bool isQtOption(std::string_view argument) {
-    static constexpr std::array<std::string_view, 5> kOptions{"platform", "style", "geometry", "display",
-                                                              "stylesheet"};
+/// How many of the arguments Qt takes for itself here: an option that stands alone, or one with its value.
+int takenByQt(std::string_view argument) {
+    static constexpr std::array<std::string_view, 11> kWithValue{
+        "platform",        "platformpluginpath", "platformtheme", "plugin",  "style",  "stylesheet",
+        "qwindowgeometry", "qwindowtitle",       "geometry",      "display", "session"};
+    static constexpr std::array<std::string_view, 2> kAlone{"reverse", "widgetcount"};
     if (!argument.starts_with('-')) {
-        return false;
+        return 0;
     }
     argument.remove_prefix(argument.starts_with("--") ? 2 : 1);
-    return std::find(kOptions.begin(), kOptions.end(), argument) != kOptions.end();
+    const auto isIn = [&](const auto& options) {
+        return std::find(options.begin(), options.end(), argument) != options.end();
+    };
+    return isIn(kWithValue) ? 2 : isIn(kAlone) ? 1 : 0;
 }
 
 /// A word that is neither a file nor looks like one is a slip, not a book.
@@ -103,8 +108,8 @@ int runVerb(int argc, char** argv) {
 std::optional<WindowStart> windowStart(int argc, char** argv) {
     std::vector<std::string> arguments;
     for (int i = 1; i < argc; ++i) {
-        if (isQtOption(argv[i])) {
-            ++i;
+        if (const int taken = takenByQt(argv[i]); taken > 0) {
+            i += taken - 1;
         } else {
             arguments.emplace_back(argv[i]);
         }

@@ -41,6 +41,15 @@ std::string unitText(const record::Observation& values) {
     return dry + ";" + wet;
 }
 
+/// "15.5/16.6;14.2/16.4": wet and dry of each whirl, in the order of reading.
+std::string whirlsText(const std::vector<record::Repeat>& whirls) {
+    std::string text;
+    for (const record::Repeat& whirl : whirls) {
+        text += (text.empty() ? "" : ";") + readText(whirl.wet) + "/" + readText(whirl.dry);
+    }
+    return text;
+}
+
 /// What a revision holds, as names and texts: one table for every format.
 struct HistoryColumn {
     std::string_view name;
@@ -49,7 +58,7 @@ struct HistoryColumn {
 
 using Line = record::ObservationRevision;
 
-constexpr std::array<HistoryColumn, 22> kColumns{{
+constexpr std::array<HistoryColumn, 23> kColumns{{
     {"revision", [](const Line& line) { return std::to_string(line.stamp.sequence); }},
     {"recorded_at", [](const Line& line) { return record::instantText(line.stamp.recordedAt); }},
     {"who", [](const Line& line) { return line.stamp.author.who; }},
@@ -74,6 +83,7 @@ constexpr std::array<HistoryColumn, 22> kColumns{{
      }},
     {"max_read", [](const Line& line) { return readText(line.values.maximum); }},
     {"min_read", [](const Line& line) { return readText(line.values.minimum); }},
+    {"whirls", [](const Line& line) { return whirlsText(line.values.repeats); }},
     {"note", [](const Line& line) { return line.values.note; }},
     {"observer", [](const Line& line) { return line.values.observer; }},
     {"origin", [](const Line& line) { return std::string{record::originName(line.values.origin)}; }},

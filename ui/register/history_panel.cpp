@@ -33,6 +33,13 @@ Named fieldsOf(const QLocale& locale, const record::Observation& values) {
     const auto bulb = [&](const record::BulbReading& reading) {
         return reading.given() ? bulbWords(locale, reading) : QString{};
     };
+    const auto whirls = [&](const std::vector<record::Repeat>& rows) {
+        QStringList all;
+        for (const record::Repeat& row : rows) {
+            all << QStringLiteral("%1 / %2").arg(read(row.wet), read(row.dry));
+        }
+        return all.join(QStringLiteral("; "));
+    };
     return {{words("dry"), bulb(values.dry)},
             {words("wet"), bulb(values.wet)},
             {words("wick"), wickWords(values.wick)},
@@ -41,6 +48,7 @@ Named fieldsOf(const QLocale& locale, const record::Observation& values) {
             {words("wind"), values.windBeaufort ? QString::number(*values.windBeaufort) : QString{}},
             {words("max"), read(values.maximum)},
             {words("min"), read(values.minimum)},
+            {words("whirls, wet / dry"), whirls(values.repeats)},
             {words("note"), QString::fromStdString(values.note).simplified()},
             {words("observer"), QString::fromStdString(values.observer)},
             {words("read at"), clockWords(values.instant, values.offset)},
@@ -60,7 +68,7 @@ QString observationWords(const QLocale& locale, const record::Observation& obser
     }
     QStringList parts;
     const Named fields = fieldsOf(locale, observation);
-    for (std::size_t i = 0; i < 9; ++i) { // what was read; the rest says how it stands
+    for (std::size_t i = 0; i < 10; ++i) { // what was read; the rest says how it stands
         if (!fields[i].second.isEmpty()) {
             parts << QStringLiteral("%1 %2").arg(fields[i].first, fields[i].second);
         }

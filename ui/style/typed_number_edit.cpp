@@ -80,6 +80,7 @@ void TypedNumberEdit::paintEvent(QPaintEvent* event) {
         return;
     }
     QPainter painter(this);
+    painter.setLayoutDirection(Qt::LeftToRight); // the unit stands behind its number in every script
     painter.setFont(typeFont(TypeSize::Label));
     painter.setPen(tokensFor(palette()).soft);
     painter.drawText(rect().adjusted(0, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, shown);

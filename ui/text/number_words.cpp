@@ -17,9 +17,12 @@ QString missing() {
     return QString{kEnDash};
 }
 
-/// The locale's decimal mark in a plain ASCII number, and a real minus.
+/// A comma where the locale writes one, and a real minus. Other marks belong to other digits than the ones
+/// used here, and an entry would not take them back.
 QString dressed(const QLocale& locale, QString plain) {
-    plain.replace(QLatin1Char('.'), locale.decimalPoint());
+    if (locale.decimalPoint() == QLatin1String(",")) {
+        plain.replace(QLatin1Char('.'), QLatin1Char(','));
+    }
     plain.replace(QLatin1Char('-'), kMinus);
     return plain;
 }

@@ -34,6 +34,12 @@ QList<Part> parts() {
             "or "
             "below. T notes that the wick was wetted, N that a new one was put on. ? shows how to tell water "
             "from ice."),
+          t("R opens a row for each whirl, wet bulb first: when two successive wet bulbs agree, the lowest "
+            "of "
+            "them with its own dry bulb is the reading, and all rows are kept with it. B shows the beat for "
+            "a whirled instrument: how many turns a second its arm needs."),
+          t("Show the working opens the equation with this reading's numbers, and beside it the station's "
+            "table with the cell marked, to copy, to print, or to keep as a PDF."),
           t("In a drawn thermometer the arrow keys move the column by one step, Page Up and Page Down by "
             "ten."),
           t("The margin speaks once a field is left. 1 to 3 take a likely cause, Enter keeps the reading as "
