@@ -161,7 +161,8 @@ void RunPanel::chooseAll() {
 void RunPanel::chooseCurrent() {
     whole_ = false;
     if (!table_->selectionModel()->hasSelection() && table_->currentIndex().isValid()) {
-        table_->selectRow(table_->currentIndex().row());
+        table_->selectionModel()->select(table_->currentIndex(),
+                                         QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     }
     updateScope();
 }

@@ -172,9 +172,16 @@ TEST_F(ReviewCase, OnlyTheReadingsChosenAreJudged) {
     ASSERT_LT(row, runs.rowCount());
     list().setCurrentIndex(runs.index(row, 0));
     const auto ids = asked();
+    EXPECT_EQ(part<QLabel>("scope").text(), QStringLiteral("Judge all %1:").arg(ids.size()));
     table().setFocus();
-    table().selectRow(window_->findChild<LinesModel*>()->firstOpen());
     EXPECT_TRUE(part<QLabel>("scope").text().contains(QStringLiteral("1 chosen")));
+    key(table(), Qt::Key_Up); // a neighbour, there for comparison only
+    EXPECT_EQ(part<QLabel>("scope").text(), QStringLiteral("No reading is chosen."));
+    key(table(), Qt::Key_S);
+    for (const auto& id : ids) {
+        EXPECT_EQ(stored(id).values.quality, record::Quality::NotJudged) << "judged without being chosen";
+    }
+    key(table(), Qt::Key_Down);
     key(table(), Qt::Key_S);
     EXPECT_EQ(stored(ids[0]).values.quality, record::Quality::Sound);
     for (std::size_t i = 1; i < ids.size(); ++i) {
