@@ -5,6 +5,7 @@ right-to-left window takes a reading like any other.
 """
 
 import os
+import subprocess
 import sys
 import tempfile
 import time
@@ -118,7 +119,7 @@ def main():
                 try:
                     case(program, folder, environment)
                     print("ok: %s" % case.__name__, flush=True)
-                except RuntimeError as problem:
+                except (RuntimeError, subprocess.SubprocessError) as problem:
                     failed += 1
                     print("failed: %s: %s" % (case.__name__, problem), flush=True)
         finally:

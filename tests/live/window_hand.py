@@ -82,7 +82,8 @@ class Window:
 
     def type(self, text, delay=40):
         self.keys += len(text)
-        self.hand("type", "--delay", str(delay), text)
+        # "--": else a reading below zero is taken for an option.
+        self.hand("type", "--delay", str(delay), "--", text)
 
     def key(self, *names):
         self.keys += len(names)
