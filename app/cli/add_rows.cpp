@@ -58,9 +58,44 @@ private:
         return tl::unexpected(NotEntered{refusal, refusal.code != ExitCode::BadInput});
     }
 
+    /// What the station usually reads, learnt when the first marked reading asks for it: from the newest
+    /// 12,000 readings, so that it costs no more in an old book, and never where nothing is marked.
+    const checks::StationModel* model();
+    /// Judged by the rules; where one of them marks it, once more with likely causes.
+    store::Result<checks::CheckedReading> judge(const record::Observation& values, record::Instant now,
+                                                bool live);
+
     OpenedBook opened_;
     record::SystemClock clock_;
+    std::optional<checks::StationModel> model_;
 };
+
+const checks::StationModel* Desk::model() {
+    if (!model_) {
+        auto learnt = desk::stationModel(opened_.book, opened_.station);
+        if (!learnt) {
+            return nullptr; // the marks stand without causes; the trouble shows when it comes to storing
+        }
+        model_ = std::move(*learnt);
+    }
+    return &*model_;
+}
+
+store::Result<checks::CheckedReading> Desk::judge(const record::Observation& values, record::Instant now,
+                                                  bool live) {
+    auto judged = desk::judgeEntry(opened_.book, opened_.station, values, std::nullopt, now, live);
+    const bool marked = judged && std::any_of(judged->findings.begin(), judged->findings.end(),
+                                              [](const checks::Finding& finding) {
+                                                  return finding.severity >= checks::Severity::Soft;
+                                              });
+    if (!marked || !values.hasPair()) {
+        return judged;
+    }
+    const checks::StationModel* habits = model();
+    return habits == nullptr
+               ? std::move(judged)
+               : desk::judgeEntry(opened_.book, opened_.station, values, std::nullopt, now, live, habits);
+}
 
 tl::expected<Entered, NotEntered> Desk::enter(ReadingFields fields) {
     const record::Instant now = clock_.now();
@@ -77,7 +112,7 @@ tl::expected<Entered, NotEntered> Desk::enter(ReadingFields fields) {
         return notEntered(fmt::format("Not saved: {}.", ui::rejectWords(values.error()).toStdString()));
     }
     const bool live = std::chrono::abs(values->instant - now) <= kLiveWithin;
-    auto judged = desk::judgeEntry(opened_.book, opened_.station, *values, std::nullopt, now, live);
+    auto judged = judge(*values, now, live);
     if (!judged) {
         return notEntered(judged.error());
     }
@@ -114,6 +149,11 @@ Outcome<void> tellSaved(Output& output, const Entered& entered, units::Temperatu
         const auto words = wordsFor(finding, unit);
         say(fmt::format("{} {} ({}): {} {}", time, finding.code, checks::severityName(finding.severity),
                         words.message.toStdString(), words.remedy.toStdString()));
+        for (const checks::LikelyCause& cause : finding.causes) {
+            say(fmt::format("{} likely: {} ({} %)", time,
+                            ui::causeWords(QLocale::c(), cause, unit).toStdString(),
+                            static_cast<int>(cause.weight * 100 + 0.5)));
+        }
     }
     return flushed;
 }

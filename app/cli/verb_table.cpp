@@ -7,13 +7,14 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 14> kTable{{
+    static constexpr std::array<VerbEntry, 15> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
         {"add", "Enter readings", declareAdd},
         {"import", "Bring in a register from CSV files", declareImport},
         {"check", "What the plausibility checks say of the readings", declareCheck},
+        {"limits", "The limits of the checks: list, change with a reason, history", declareLimits},
         {"export", "Observations as CSV, with their metadata beside them", declareExport},
         {"report", "A month's return: tables, page, chart and paragraph", declareReport},
         {"table", "Humidity table for an instrument and pressure", declareTable},

@@ -33,6 +33,7 @@ VerbAction declarePeriod(OptionList command);
 VerbAction declareAdd(OptionList command);
 VerbAction declareImport(OptionList command);
 VerbAction declareCheck(OptionList command);
+VerbAction declareLimits(OptionList command);
 VerbAction declareExport(OptionList command);
 VerbAction declareReport(OptionList command);
 VerbAction declareTable(OptionList command);

@@ -10,8 +10,8 @@ using namespace wickbook::apptest;
 
 namespace {
 
-constexpr std::array<const char*, 14> kVerbs{"derive", "new",    "period",  "add",   "import",
-                                             "check",  "export", "report",  "table", "history",
+constexpr std::array<const char*, 16> kVerbs{"derive", "new",    "period",  "add",   "import", "check",
+                                             "limits", "export", "report",  "table", "class",  "history",
                                              "verify", "backup", "restore", "sample"};
 
 /// Exit code 2, nothing on standard output, one sentence on standard error.

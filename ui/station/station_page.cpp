@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/station_page.h"
 
+#include "ui/station/limits_section.h"
 #include "ui/station/period_form.h"
 #include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
@@ -57,6 +58,7 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     periods_ = scrolled.column;
     setFocusProxy(scrolled.area); // the arrow keys turn the page as soon as it is open
     outer->addWidget(scrolled.area, 1);
+    outer->addWidget(new LimitsSection(session), 2);
     connect(&session_, &Session::factsChanged, this, &StationPage::reload);
     connect(&session_, &Session::observationsChanged, this, &StationPage::reload);
     reload();

@@ -77,9 +77,10 @@ QMenu::item { padding: 5px 28px 5px 20px; }
 QMenu::item:disabled { color: @soft; }
 QMenu::separator { height: 1px; background: @rule; margin: 4px 0; }
 QToolTip { background: @sheet; color: @ink; border: 1px solid @soft; padding: 4px; }
-QTableView { background: @sheet; color: @ink; border: 1px solid @rule; gridline-color: @rule;
+QTableView, QTreeView { background: @sheet; color: @ink; border: 1px solid @rule; gridline-color: @rule;
     selection-background-color: @accent; selection-color: @onAccent; }
-QTableView:focus { border: 2px solid @accent; }
+QTableView:focus, QTreeView:focus { border: 2px solid @accent; }
+QTreeView::item { padding: 2px 0; }
 QHeaderView::section { background: @paper; color: @soft; border: none; border-bottom: 1px solid @rule;
     padding: 4px 6px; }
 QScrollArea { background: transparent; border: none; }
