@@ -62,6 +62,7 @@ void ReviewWindow::build() {
     message_ = makeLabel({}, TypeSize::Label, false);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
+    message_->hide();
     column->addWidget(message_);
 }
 

@@ -348,6 +348,7 @@ bool ReviewWindow::eventFilter(QObject* watched, QEvent* event) {
 
 void ReviewWindow::say(const QString& sentence, bool wrong) {
     message_->setText(sentence);
+    message_->setVisible(!sentence.isEmpty()); // an empty line is room for the notes
     if (message_->property("wrong").toBool() != wrong) {
         message_->setProperty("wrong", wrong);
         refreshLook(*message_);

@@ -16,6 +16,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 RunPanel::RunPanel(QLocale locale, QWidget* parent) : QWidget(parent), locale_(std::move(locale)) {
@@ -48,12 +50,12 @@ void RunPanel::build() {
     table_->verticalHeader()->setDefaultSectionSize(typePixels(26));
     table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setStretchLastSection(true);
-    column->addWidget(table_, 3);
+    column->addWidget(table_);
 
     const ScrolledColumn notes = makeScrolledColumn(tr("What the checks say"), space::kGroup);
     notes.area->setObjectName(QStringLiteral("notes"));
     notesColumn_ = notes.column;
-    column->addWidget(notes.area, 4);
+    column->addWidget(notes.area, 1);
     column->addWidget(buildActions());
 
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RunPanel::explain);
@@ -104,6 +106,7 @@ QWidget* RunPanel::buildActions() {
 void RunPanel::show(const Run* run, units::TemperatureUnit unit) {
     unit_ = unit;
     whole_ = whole_ || !table_->hasFocus();
+    several_ = run != nullptr && run->found.asked > 1;
     lines_->show(run);
     heading_->setText(run == nullptr ? QString{} : runWords(locale_, run->found, run->open, unit));
     for (int column = 0; column < LinesModel::Note; ++column) {
@@ -111,11 +114,18 @@ void RunPanel::show(const Run* run, units::TemperatureUnit unit) {
         table_->setColumnWidth(column, table_->columnWidth(column) + space::kGroup);
     }
     table_->setColumnWidth(LinesModel::Mark, typePixels(30));
+    // As tall as what stands in it, up to a page's worth: the notes take the rest.
+    constexpr int kMostRows = 8;
+    const int frame = 2 * table_->frameWidth() + space::kStep;
+    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + frame +
+                           std::clamp(lines_->rowCount(), 3, kMostRows) *
+                               table_->verticalHeader()->defaultSectionSize());
     if (const int row = lines_->firstOpen(); row >= 0) {
         table_->selectionModel()->setCurrentIndex(lines_->index(row, LinesModel::Dry),
                                                   QItemSelectionModel::NoUpdate);
-        table_->scrollTo(lines_->index(std::max(0, row - 1), LinesModel::Dry),
-                         QAbstractItemView::PositionAtTop);
+        table_->scrollTo(
+            lines_->index(std::max(0, row - static_cast<int>(desk::kReviewNeighbours)), LinesModel::Dry),
+            QAbstractItemView::PositionAtTop);
     }
     if (!whole_) {
         chooseCurrent();
@@ -215,7 +225,9 @@ void RunPanel::explain() {
         QStringLiteral("%1, %2").arg(spanWords(locale_, record::filedDate(line->checked.reading.values()),
                                                record::filedDate(line->checked.reading.values())),
                                      timeOfWords(line->checked.reading.values()));
-    notesColumn_->addWidget(makeLabel(when));
+    if (several_) {
+        notesColumn_->addWidget(makeLabel(when));
+    }
     for (const checks::SpokenNote& spoken : checks::spokenNotes(line->checked.findings)) {
         MarginalNote* note = addNote(noteText(locale_, spoken, unit_), {});
         connect(note, &MarginalNote::causeTaken, this, [this, note, lead = spoken.lead](int index) {

@@ -67,6 +67,7 @@ private:
     QLineEdit* why_ = nullptr;
     bool whole_ = true; ///< the keys are for the whole run
     bool asking_ = false;
+    bool several_ = false; ///< the run has more readings than one
 };
 
 } // namespace wickbook::ui
