@@ -32,7 +32,7 @@ EndPanel::EndPanel(QWidget* parent) : QWidget(parent) {
     list_->setAccessibleName(tr("Queries of this page"));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->installEventFilter(this);
-    column->addWidget(list_, 2);
+    column->addWidget(list_);
     auto* inside = new QWidget;
     noteColumn_ = new QVBoxLayout(inside);
     noteColumn_->setContentsMargins(0, 0, 0, 0);
@@ -44,7 +44,7 @@ EndPanel::EndPanel(QWidget* parent) : QWidget(parent) {
     scroll->setWidget(inside);
     inside->setAutoFillBackground(false);
     scroll->viewport()->setAutoFillBackground(false);
-    column->addWidget(scroll, 3);
+    column->addWidget(scroll, 1);
     keys_ = makeLabel({});
     keys_->setWordWrap(true);
     column->addWidget(keys_);
@@ -78,6 +78,8 @@ void EndPanel::show(std::vector<EndQuery> queries, const QString& summary) {
         list_->setCurrentRow(std::min(row, count - 1));
     }
     list_->setVisible(count > 0);
+    constexpr int kMostRows = 6; // the note below needs the rest
+    list_->setFixedHeight(list_->sizeHintForRow(0) * std::clamp(count, 1, kMostRows) + 4);
     showNote();
     setVisible(true);
 }

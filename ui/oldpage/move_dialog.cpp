@@ -142,6 +142,8 @@ void MoveDialog::preview() {
     }
     staying_->setVisible(stay > 0);
     move_->setEnabled(moving > 0);
+    layout()->activate(); // the list may have come: it must not lie under the buttons
+    resize(size().expandedTo(sizeHint()));
 }
 
 } // namespace wickbook::ui

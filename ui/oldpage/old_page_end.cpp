@@ -242,7 +242,7 @@ void OldPage::settle(int number, PageField field, bool again) {
         observationOf(wanted, session_.station(), paper(), readBy_->text(), QLocale());
     after.readBack = differences(agreed, line.again).empty() && isTypedAgain(agreed, line.again);
     const QString why = tr("typed twice, and the paper looked at again: %1 was %2")
-                            .arg(pageFieldWords(field), was.isEmpty() ? tr("nothing") : was);
+                            .arg(pageFieldWhat(field), was.isEmpty() ? tr("nothing") : was);
     if (write(number, after, why)) {
         leaveAgain(number);
     }

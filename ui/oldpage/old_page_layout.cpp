@@ -80,6 +80,7 @@ void OldPage::build() {
     addKeys();
 
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &OldPage::currentChanged);
+    connect(view_, &PageView::resized, this, &OldPage::fitColumns);
     connect(view_, &PageView::refused, this, [this](const QString& sentence) {
         say(sentence, true);
         if (sentence.isEmpty()) {
@@ -320,6 +321,8 @@ void OldPage::addKeys() {
 void OldPage::fitColumns() {
     const QFontMetrics metrics(view_->font());
     const int digit = metrics.horizontalAdvance(QLatin1Char('0'));
+    int taken = 0;
+    int note = -1;
     for (int section = 0; section < model_->columnCount(); ++section) {
         const PageModel::Column& column = model_->columns()[static_cast<std::size_t>(section)];
         int width = digit * 9;
@@ -338,13 +341,22 @@ void OldPage::fitColumns() {
             width = typePixels(34);
             break;
         case PageModel::ColumnKind::Field:
-            width = column.field == PageField::Note      ? digit * (habits_.hoursAbreast ? 16 : 30)
+            width = column.field == PageField::Note      ? digit * 16
                     : column.field == PageField::Weather ? digit * (habits_.hoursAbreast ? 13 : 18)
                     : column.field == PageField::Wind    ? digit * 7
                                                          : digit * 10;
             break;
         }
         view_->setColumnWidth(section, width);
+        taken += width;
+        if (column.kind == PageModel::ColumnKind::Field && column.field == PageField::Note) {
+            note = section;
+        }
+    }
+    // Hours under each other: the note takes what the other columns leave.
+    if (note >= 0 && !habits_.hoursAbreast) {
+        const int left = view_->viewport()->width() - (taken - view_->columnWidth(note));
+        view_->setColumnWidth(note, std::clamp(left, digit * 12, digit * 70));
     }
 }
 

@@ -31,7 +31,7 @@ bool isThermometer(PageField field) {
 QString takeNumber(LineText::Cell& cell, PageField field, const QString& typed, const CellReading& reading) {
     const auto number = units::parseDecimal(typed.toStdString());
     if (!number) {
-        return decimalErrorWords(number.error(), pageFieldWords(field), typed);
+        return decimalErrorWords(number.error(), pageFieldWhat(field), typed);
     }
     units::Decimal value = *number;
     const bool pointWritten = typed.contains(QLatin1Char('.')) || typed.contains(QLatin1Char(','));

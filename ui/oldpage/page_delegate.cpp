@@ -143,7 +143,7 @@ QWidget* PageDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
     edit->setFont(option.font);
     const bool note = static_cast<const PageModel&>(*index.model()).columnAt(index).field == PageField::Note;
     edit->setMaxLength(note ? 2000 : 120);
-    edit->setProperty("cell", true);
+    edit->setStyleSheet(QStringLiteral("min-height: 0; padding: 0 3px;")); // a cell, not a form's field
     if (index.data(PageModel::NumberRole).toBool()) {
         edit->setLayoutDirection(Qt::LeftToRight); // digits run left to right in every script
         edit->setAlignment(Qt::AlignRight);

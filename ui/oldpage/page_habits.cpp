@@ -15,17 +15,27 @@ struct FieldName {
     const char* name;
     const char* head;
     const char* words;
+    const char* what; ///< within a sentence
 };
 constexpr std::array<FieldName, kPageFieldCount> kFields{{
-    {"dry", QT_TRANSLATE_NOOP("oldpage", "Dry"), QT_TRANSLATE_NOOP("oldpage", "Dry bulb as read")},
-    {"wet", QT_TRANSLATE_NOOP("oldpage", "Wet"), QT_TRANSLATE_NOOP("oldpage", "Wet bulb as read")},
-    {"wick", QT_TRANSLATE_NOOP("oldpage", "Wick"), QT_TRANSLATE_NOOP("oldpage", "Water or ice on the wick")},
-    {"weather", QT_TRANSLATE_NOOP("oldpage", "Weather"), QT_TRANSLATE_NOOP("oldpage", "Weather")},
-    {"wind", QT_TRANSLATE_NOOP("oldpage", "Wind"), QT_TRANSLATE_NOOP("oldpage", "Wind, Beaufort force")},
-    {"pressure", QT_TRANSLATE_NOOP("oldpage", "hPa"), QT_TRANSLATE_NOOP("oldpage", "Pressure, hPa")},
-    {"maximum", QT_TRANSLATE_NOOP("oldpage", "Max"), QT_TRANSLATE_NOOP("oldpage", "Maximum as read")},
-    {"minimum", QT_TRANSLATE_NOOP("oldpage", "Min"), QT_TRANSLATE_NOOP("oldpage", "Minimum as read")},
-    {"note", QT_TRANSLATE_NOOP("oldpage", "Note"), QT_TRANSLATE_NOOP("oldpage", "Note")},
+    {"dry", QT_TRANSLATE_NOOP("oldpage", "Dry"), QT_TRANSLATE_NOOP("oldpage", "Dry bulb as read"),
+     QT_TRANSLATE_NOOP("oldpage", "dry bulb")},
+    {"wet", QT_TRANSLATE_NOOP("oldpage", "Wet"), QT_TRANSLATE_NOOP("oldpage", "Wet bulb as read"),
+     QT_TRANSLATE_NOOP("oldpage", "wet bulb")},
+    {"wick", QT_TRANSLATE_NOOP("oldpage", "Wick"), QT_TRANSLATE_NOOP("oldpage", "Water or ice on the wick"),
+     QT_TRANSLATE_NOOP("oldpage", "wick")},
+    {"weather", QT_TRANSLATE_NOOP("oldpage", "Weather"), QT_TRANSLATE_NOOP("oldpage", "Weather"),
+     QT_TRANSLATE_NOOP("oldpage", "weather")},
+    {"wind", QT_TRANSLATE_NOOP("oldpage", "Wind"), QT_TRANSLATE_NOOP("oldpage", "Wind, Beaufort force"),
+     QT_TRANSLATE_NOOP("oldpage", "wind")},
+    {"pressure", QT_TRANSLATE_NOOP("oldpage", "hPa"), QT_TRANSLATE_NOOP("oldpage", "Pressure, hPa"),
+     QT_TRANSLATE_NOOP("oldpage", "pressure")},
+    {"maximum", QT_TRANSLATE_NOOP("oldpage", "Max"), QT_TRANSLATE_NOOP("oldpage", "Maximum as read"),
+     QT_TRANSLATE_NOOP("oldpage", "maximum")},
+    {"minimum", QT_TRANSLATE_NOOP("oldpage", "Min"), QT_TRANSLATE_NOOP("oldpage", "Minimum as read"),
+     QT_TRANSLATE_NOOP("oldpage", "minimum")},
+    {"note", QT_TRANSLATE_NOOP("oldpage", "Note"), QT_TRANSLATE_NOOP("oldpage", "Note"),
+     QT_TRANSLATE_NOOP("oldpage", "note")},
 }};
 
 const FieldName& nameOf(PageField field) {
@@ -50,6 +60,10 @@ QString pageFieldHead(PageField field) {
 
 QString pageFieldWords(PageField field) {
     return QCoreApplication::translate("oldpage", nameOf(field).words);
+}
+
+QString pageFieldWhat(PageField field) {
+    return QCoreApplication::translate("oldpage", nameOf(field).what);
 }
 
 std::vector<PageColumn> PageHabits::usualColumns() {

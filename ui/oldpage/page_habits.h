@@ -18,9 +18,10 @@ inline constexpr int kPageFieldCount = 9;
 
 /// "dry", "wet", …: for the settings file only.
 QString pageFieldName(PageField field);
-/// A column's head: "Dry", and what it is: "Dry bulb as read".
+/// A column's head: "Dry", what it is: "Dry bulb as read", and that within a sentence: "dry bulb".
 QString pageFieldHead(PageField field);
 QString pageFieldWords(PageField field);
+QString pageFieldWhat(PageField field);
 
 struct PageColumn {
     PageField field = PageField::Dry;

@@ -9,6 +9,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QResizeEvent>
 
 namespace wickbook::ui {
 
@@ -195,6 +196,13 @@ bool PageView::focusNextPrevChild(bool next) {
         return true;
     }
     return QTableView::focusNextPrevChild(next);
+}
+
+void PageView::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        emit resized();
+    }
 }
 
 void PageView::focusMoved(const QWidget* from, const QWidget* to) {

@@ -61,10 +61,12 @@ signals:
     void refused(const QString& sentence);
     /// The keyboard has gone elsewhere.
     void left();
+    void resized();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     bool focusNextPrevChild(bool next) override;
+    void resizeEvent(QResizeEvent* event) override;
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
 
 private:

@@ -31,7 +31,8 @@ QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @soft; borde
 QCheckBox::indicator:checked { border: 3px solid @sheet; outline: 1px solid @accent; background: @accent;
     width: 8px; height: 8px; }
 QCheckBox:focus { color: @accent; text-decoration: underline; }
-QListWidget { background: transparent; color: @ink; border: none; }
+QListWidget { background: transparent; color: @ink; border: none; selection-background-color: @accent;
+    selection-color: @onAccent; }
 QHeaderView { background: @paper; border: none; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 4px solid @sheet;
