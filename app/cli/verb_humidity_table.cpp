@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/book_access.h"
-#include "app/cli/console.h"
-#include "app/cli/finding_text.h"
+#include "app/cli/instrument_options.h"
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
 #include "core/psychrometry/humidity_table.h"
-#include "core/psychrometry/standard_atmosphere.h"
 #include "core/units/number_text.h"
 
 #include <fmt/format.h>
@@ -18,94 +15,38 @@ namespace wickbook::cli {
 namespace {
 
 struct TableOptions {
-    std::string exposure, pressure, elevation, book, unit, step, out;
+    InstrumentOptions instrument;
+    std::string unit, step, out;
 };
 
-/// The instrument and the pressure of the table: from the options, else from the book as it stands now.
-Outcome<psychrometry::HumidityTableRequest> instrumentFrom(const TableOptions& options) {
-    psychrometry::HumidityTableRequest request;
-    std::string exposure = options.exposure;
-    std::optional<units::Pressure> pressure;
-    if (!options.book.empty()) {
-        const auto opened = openToRead(options.book);
-        if (!opened) {
-            return tl::unexpected(opened.error());
-        }
-        const auto& period = opened->station.latestPeriod();
-        request.unit = opened->unit();
-        if (const auto standard = psychrometry::standardPressure(period.elevation)) {
-            pressure = *standard;
-        }
-        if (exposure.empty()) {
-            exposure = std::string{psychrometry::entryOf(period.exposure).name};
-            if (period.ownCoefficient) {
-                request.coefficient.perKelvin = period.ownCoefficient->waterPerKelvin;
-                request.coefficient.perKelvinIce = period.ownCoefficient->icePerKelvin;
-            }
-        }
-    }
-    if (exposure.empty()) {
-        return refuse(fmt::format("Say how the thermometers hang: --exposure with one of {}, or --book.",
-                                  exposureNames(false)));
-    }
-    const auto chosen =
-        request.coefficient.perKelvin ? exposureFrom(exposure) : stationExposureFrom(exposure);
-    if (!chosen) {
-        return tl::unexpected(chosen.error());
-    }
-    request.coefficient.exposure = *chosen;
-    if (!options.pressure.empty() && !options.elevation.empty()) {
-        return refuse("Give --pressure or --elevation, not both: the pressure read is the better one.");
-    }
-    if (!options.pressure.empty()) {
-        const auto given = numberFrom("--pressure", options.pressure, 300, 1100, "hPa");
-        if (!given) {
-            return tl::unexpected(given.error());
-        }
-        pressure = units::Pressure::fromHectopascals(*given);
-    } else if (!options.elevation.empty()) {
-        const auto elevation = elevationFrom(options.elevation);
-        if (!elevation) {
-            return tl::unexpected(elevation.error());
-        }
-        if (const auto standard = psychrometry::standardPressure(*elevation)) {
-            pressure = *standard;
-        }
-    }
-    if (!pressure) {
-        // As derive does, and as openly.
-        pressure = units::Pressure::fromHectopascals(psychrometry::kStandardSeaLevelHectopascals);
-        const auto words = wordsFor(pressureAssumed(*pressure));
-        say(words.message + ' ' + words.remedy);
-    }
-    request.pressure = *pressure;
-    return request;
-}
-
 Outcome<psychrometry::HumidityTableRequest> requestFrom(const TableOptions& options) {
-    auto request = instrumentFrom(options);
-    if (!request) {
-        return request;
+    const auto instrument = options.instrument.read();
+    if (!instrument) {
+        return tl::unexpected(instrument.error());
     }
+    psychrometry::HumidityTableRequest request;
+    request.coefficient = instrument->coefficient;
+    request.pressure = instrument->pressure;
+    request.unit = instrument->unit;
     if (!options.unit.empty()) {
         const auto unit = unitFrom(options.unit);
         if (!unit) {
             return tl::unexpected(unit.error());
         }
-        request->unit = *unit;
+        request.unit = *unit;
     }
-    if (request->unit == units::TemperatureUnit::Fahrenheit) {
-        request->lowestDry = 14;
-        request->highestDry = 95;
-        request->highestDepression = 22;
-        request->depressionStep = 1;
+    if (request.unit == units::TemperatureUnit::Fahrenheit) {
+        request.lowestDry = 14;
+        request.highestDry = 95;
+        request.highestDepression = 22;
+        request.depressionStep = 1;
     }
     if (!options.step.empty()) {
         const auto step = numberFrom("--step", options.step, 0.1, 5, "degrees");
         if (!step) {
             return tl::unexpected(step.error());
         }
-        request->depressionStep = *step;
+        request.depressionStep = *step;
     }
     return request;
 }
@@ -170,10 +111,7 @@ Outcome<ExitCode> humidityTable(const TableOptions& options) {
 
 VerbAction declareTable(OptionList command) {
     auto options = std::make_shared<TableOptions>();
-    command.text("--exposure", options->exposure, "How the thermometers hang: " + exposureNames(false));
-    command.text("--pressure", options->pressure, "Station pressure, hPa");
-    command.text("--elevation", options->elevation, "Metres above the sea, for the standard atmosphere");
-    command.text("--book", options->book, "A book, for its exposure, elevation and unit");
+    options->instrument.declare(command);
     command.text("--unit", options->unit, "c or f (c, or the book's)");
     command.text("--step", options->step, "Step of the depression, in degrees of the unit (0.5, in °F 1)");
     command.needed("--out", options->out, "CSV file, or - for standard output");

@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/book_access.h"
 #include "app/cli/console.h"
+#include "app/cli/headless.h"
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
 #include "core/desk/checked_range.h"
 #include "ui/print/month_files.h"
 
-#include <QApplication>
 #include <fmt/format.h>
 
-#include <array>
-#include <cstdlib>
 #include <memory>
 
 namespace wickbook::cli {
@@ -75,19 +73,7 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     if (!monthly) {
         return refuse(monthly.error());
     }
-    // Charts and pages are drawn without a display. What the person set stays.
-    setenv("QT_QPA_PLATFORM", "offscreen", 0);
-    // Remarks of the toolkit (a runtime folder that is not set, a font) are no sentences for the person.
-    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
-        if (type == QtCriticalMsg || type == QtFatalMsg) {
-            say(message);
-        }
-    });
-    int argc = 1;
-    std::array<char, 9> name{"wickbook"};
-    std::array<char*, 2> argv{name.data(), nullptr};
-    const QApplication application(argc, argv.data());
-
+    const HeadlessApplication application;
     const auto written =
         ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), *paper, *locale});
     if (!written) {

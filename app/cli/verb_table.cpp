@@ -7,7 +7,7 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 15> kTable{{
+    static constexpr std::array<VerbEntry, 16> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -18,6 +18,7 @@ std::span<const VerbEntry> verbTable() {
         {"export", "Observations as CSV, with their metadata beside them", declareExport},
         {"report", "A month's return: tables, page, chart and paragraph", declareReport},
         {"table", "Humidity table for an instrument and pressure", declareTable},
+        {"class", "A class round: many pairs of the same air, the middle and who is far off", declareClass},
         {"history", "Every revision of one reading", declareHistory},
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
         {"backup", "Copy a book, verified", declareBackup},

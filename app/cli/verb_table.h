@@ -37,6 +37,7 @@ VerbAction declareLimits(OptionList command);
 VerbAction declareExport(OptionList command);
 VerbAction declareReport(OptionList command);
 VerbAction declareTable(OptionList command);
+VerbAction declareClass(OptionList command);
 VerbAction declareHistory(OptionList command);
 VerbAction declareVerify(OptionList command);
 VerbAction declareBackup(OptionList command);

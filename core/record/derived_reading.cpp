@@ -56,6 +56,8 @@ double correctionUncertainty(const Thermometer* thermometer, const StationRecord
                : units::scaleDegrees(correction->standardUncertainty, thermometer->unit).kelvins();
 }
 
+} // namespace
+
 psychrometry::CoefficientRule coefficientRule(const StationPeriod& period) {
     psychrometry::CoefficientRule rule;
     rule.exposure = period.exposure;
@@ -66,8 +68,6 @@ psychrometry::CoefficientRule coefficientRule(const StationPeriod& period) {
     }
     return rule;
 }
-
-} // namespace
 
 std::string_view pressureSourceName(PressureSource source) {
     return source == PressureSource::Read ? "read" : "elevation";

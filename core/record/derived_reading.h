@@ -38,6 +38,9 @@ struct DerivedReading {
     [[nodiscard]] std::optional<double> vapourPressureHectopascals() const;
 };
 
+/// The coefficient of a period: its exposure's, or the station's own where the exposure is "own".
+psychrometry::CoefficientRule coefficientRule(const StationPeriod& period);
+
 /// Applies the corrections in force in the thermometer's unit, takes the pressure read or the standard
 /// atmosphere at the elevation in force, the coefficient of the exposure in force, and derives.
 /// A bulb off the scale, below it or absent leaves no derivation.

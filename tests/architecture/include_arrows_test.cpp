@@ -56,8 +56,9 @@ const std::map<std::string, Names>& arrows() {
         add("ui/instruments", {"ui/commands", "ui/style"});
         add("ui/station", {"ui/commands", "ui/style"});
         add("ui/takein", {"ui/commands", "ui/style"});
+        add("ui/classround", {"ui/print", "ui/style"});
         add("ui/window",
-            {"ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station", "ui/takein"});
+            {"ui/classround", "ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station", "ui/takein"});
         add("app/cli", {"ui/text", "ui/print", "core/desk", "core/sample"});
         add("app", {"app/cli", "ui/window"});
         return table;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/report/month_report.h"
+#include "ui/print/pdf_page.h"
 
 #include <QByteArray>
 #include <QLocale>
@@ -12,8 +13,6 @@
 /// The monthly return as files, the same from the window and the command line.
 
 namespace wickbook::ui {
-
-enum class Paper { A4, Letter };
 
 /// What could not be written and why, as one sentence.
 struct FileError {

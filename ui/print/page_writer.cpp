@@ -16,7 +16,6 @@ namespace {
 
 constexpr double kFootRoom = 22;
 constexpr double kPointsPerInch = 72;
-constexpr int kDotsPerInch = 1200;
 /// Letters are set in tenths of a point: font sizes are whole pixels there, and widths measured so are those
 /// printed.
 constexpr double kTypeScale = 10;
@@ -24,14 +23,13 @@ constexpr double kCellPadding = 2.5;
 
 } // namespace
 
-PageWriter::PageWriter(QPdfWriter& writer, QString foot) : writer_(writer), foot_(std::move(foot)) {
-    writer_.setResolution(kDotsPerInch);
-    if (!painter_.begin(&writer_)) {
+PageWriter::PageWriter(QPagedPaintDevice& device, QString foot) : device_(device), foot_(std::move(foot)) {
+    if (!painter_.begin(&device_)) {
         return;
     }
-    painter_.scale(kDotsPerInch / kPointsPerInch, kDotsPerInch / kPointsPerInch);
-    width_ = writer_.pageLayout().paintRectPoints().width();
-    bottom_ = writer_.pageLayout().paintRectPoints().height() - kFootRoom;
+    painter_.scale(device_.logicalDpiX() / kPointsPerInch, device_.logicalDpiY() / kPointsPerInch);
+    width_ = device_.pageLayout().paintRectPoints().width();
+    bottom_ = device_.pageLayout().paintRectPoints().height() - kFootRoom;
 }
 
 PageWriter::~PageWriter() = default;
@@ -81,7 +79,7 @@ bool PageWriter::finish() {
 
 void PageWriter::newPage() {
     foot();
-    writer_.newPage();
+    device_.newPage();
     ++page_;
     y_ = 0;
 }
@@ -178,7 +176,7 @@ void PageWriter::table(const PageTable& table) {
     const QFont face = font(table.fontSize);
     const double line = lineHeight(face) + 2;
     const auto rowHeight = [&](const QStringList& row) {
-        double height = line;
+        double height = std::max(line, table.leastRowHeight);
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             const double room = edges[i + 1] - edges[i] - 2 * kCellPadding;
             height = std::max(height, wrappedHeight(row.value(static_cast<qsizetype>(i)), face, room) + 2);

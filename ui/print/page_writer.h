@@ -4,8 +4,8 @@
 #include "ui/style/tokens.h"
 
 #include <QFont>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QString>
 #include <QStringList>
 
@@ -34,13 +34,15 @@ struct PageTable {
     std::vector<PageGroup> groups; ///< none, or together as many columns as there are
     std::vector<PageColumn> columns;
     std::vector<QStringList> rows;
-    double fontSize = 8; ///< points
+    double fontSize = 8;       ///< points
+    double leastRowHeight = 0; ///< points; room to write by hand
 };
 
 class PageWriter {
 public:
+    /// A PDF or a printer whose layout and resolution are set; it must outlive the pen.
     /// foot: stands on every page, left of the page's number.
-    PageWriter(QPdfWriter& writer, QString foot);
+    PageWriter(QPagedPaintDevice& device, QString foot);
     ~PageWriter();
     PageWriter(const PageWriter&) = delete;
     PageWriter& operator=(const PageWriter&) = delete;
@@ -75,7 +77,7 @@ private:
     void foot();
     void tableHead(const PageTable& table, const std::vector<double>& edges, double line);
 
-    QPdfWriter& writer_;
+    QPagedPaintDevice& device_;
     QString foot_;
     QPainter painter_;
     Tokens tokens_ = lightTokens();

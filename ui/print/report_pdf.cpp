@@ -5,19 +5,17 @@
 #include "ui/print/month_return.h"
 #include "ui/print/page_writer.h"
 #include "ui/print/paper_text.h"
+#include "ui/print/pdf_page.h"
 #include "ui/text/month_paragraph.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
-#include <QPageLayout>
-#include <QPageSize>
 #include <QPdfWriter>
 
 namespace wickbook::ui {
 
 namespace {
 
-constexpr double kMarginMillimetres = 15;
 constexpr double kBody = 9;
 constexpr double kSmall = 8;
 constexpr double kPart = 11;
@@ -87,15 +85,10 @@ void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QL
 bool writeReportPdf(const report::MonthReport& report, Paper paper, const QLocale& locale,
                     QIODevice& device) {
     QPdfWriter writer(&device);
-    writer.setTitle(
-        QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month)));
-    writer.setCreator(QStringLiteral("Wickbook"));
-    writer.setPageLayout(
-        QPageLayout(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
-                    QMarginsF(kMarginMillimetres, kMarginMillimetres, kMarginMillimetres, kMarginMillimetres),
-                    QPageLayout::Millimeter));
-    PageWriter page(writer, QStringLiteral("%1 · %2").arg(stationHeading(report.station),
-                                                          monthWords(locale, report.month)));
+    const QString title =
+        QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month));
+    setUpPdf(writer, title, paper);
+    PageWriter page(writer, title);
     if (!page.isActive()) {
         return false;
     }

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The menus of the main window and the two dialogs behind Help.
+#include "core/psychrometry/standard_atmosphere.h"
+#include "core/record/derived_reading.h"
+#include "ui/classround/class_window.h"
 #include "ui/text/term_words.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/main_window.h"
@@ -24,6 +27,7 @@ void MainWindow::buildMenus() {
     takeIn_ = book->addAction(tr("&Bring in a register…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
                               this, [this] { takeIn({}); });
     takeIn_->setEnabled(false);
+    book->addAction(tr("Class &round…"), this, &MainWindow::openClassRound);
     book->addSeparator();
     book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });
     book->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
@@ -79,6 +83,25 @@ void MainWindow::buildPageMenu(QMenu& menu) {
         });
     oldPage->setEnabled(false);
     pageActions_.append(oldPage);
+}
+
+void MainWindow::openClassRound() {
+    if (!classRound_) {
+        ClassStart start;
+        if (pages_ != nullptr) {
+            const auto& station = pages_->session().station();
+            const auto& period = station.latestPeriod();
+            start.coefficient = record::coefficientRule(period);
+            start.unit = pages_->session().unit();
+            if (const auto pressure = psychrometry::standardPressure(period.elevation)) {
+                start.pressure = *pressure;
+            }
+        }
+        classRound_ = std::make_unique<ClassWindow>(start);
+    }
+    classRound_->show();
+    classRound_->raise();
+    classRound_->activateWindow();
 }
 
 void MainWindow::fillRecent() {

@@ -3,6 +3,7 @@
 
 #include "core/desk/sample_book.h"
 #include "core/record/station_record.h"
+#include "ui/classround/class_window.h"
 #include "ui/observe/observe_page.h"
 #include "ui/station/station_form.h"
 #include "ui/style/look.h"
@@ -299,6 +300,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setGeometry(saveGeometry());
     if (pages_ != nullptr) {
         pages_->closeReview(); // a window of its own must not outlive this one
+    }
+    if (classRound_) {
+        classRound_->close();
     }
     if (pages_ != nullptr) {
         pages_->observe().keepDraft();

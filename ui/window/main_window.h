@@ -19,6 +19,7 @@ class QStackedWidget;
 
 namespace wickbook::ui {
 
+class ClassWindow;
 class FirstStartPage;
 class HelpDialog;
 class IndexTabs;
@@ -64,6 +65,7 @@ private:
     void turnTo(int page);
     void showHelp();
     void showAbout();
+    void openClassRound();
     void updateBanner();
     void tell(const QString& sentence);
 
@@ -80,6 +82,7 @@ private:
     PageSet* pages_ = nullptr;
     IndexTabs* tabs_ = nullptr;
     HelpDialog* help_ = nullptr;
+    std::unique_ptr<ClassWindow> classRound_; ///< knows no book, and outlives the one that is open
     QMenu* recentMenu_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
