@@ -17,7 +17,7 @@ using testing::HasSubstr;
 
 namespace {
 
-class Check : public testing::Test {
+class CheckRuns : public testing::Test {
 protected:
     void SetUp() override {
         const auto made = run({"new", "--book", book_, "--name", "Elder Bank", "--elevation", "84",
@@ -34,7 +34,7 @@ protected:
     std::string book_ = folder_.file("elder.wickbook");
 };
 
-TEST_F(Check, GroupedPutsSimilarOnesTogetherWorstFirst) {
+TEST_F(CheckRuns, GroupedPutsSimilarOnesTogetherWorstFirst) {
     std::string rows;
     for (int day = 1; day <= 9; ++day) {
         rows +=
@@ -55,14 +55,14 @@ TEST_F(Check, GroupedPutsSimilarOnesTogetherWorstFirst) {
     EXPECT_THAT(checked.out, HasSubstr("2025-05-10"));
 }
 
-TEST_F(Check, GroupedIsForReadingOnly) {
+TEST_F(CheckRuns, GroupedIsForReadingOnly) {
     const auto refused = run({"check", "--book", book_, "--grouped", "--format", "json"});
     EXPECT_EQ(refused.code, 2);
     EXPECT_THAT(refused.err, HasSubstr("--format text"));
     EXPECT_TRUE(refused.out.empty());
 }
 
-TEST_F(Check, CtrlCStopsWithASentenceAndTheBookIsAsItWas) {
+TEST_F(CheckRuns, CtrlCStopsWithASentenceAndTheBookIsAsItWas) {
     std::string rows;
     for (int year = 1990; year < 2010; ++year) { // twenty years, some seconds of work
         for (int month = 1; month <= 12; ++month) {
