@@ -55,10 +55,16 @@ Result<std::vector<HourMark>> hourMarks(const store::Book& book, const record::S
         if (const auto found = byHour.find(expected.hour); found != byHour.end()) {
             mark.state = stateOf(*found->second);
             mark.observation = found->second->reading.stored.id();
+            mark.reason =
+                mark.state == HourState::Excused ? found->second->reading.values().missingReason : "";
         } else if (*offer && (*offer)->hour == expected.hour) {
             mark.state = HourState::Due;
         } else if (expected.instant > now) {
             mark.state = HourState::Ahead;
+        } else if (const auto* absence =
+                       record::absenceExplaining(station.facts().absences, expected.hour.date)) {
+            mark.state = HourState::Excused;
+            mark.reason = absence->reason;
         }
         marks.push_back(std::move(mark));
     }

@@ -14,7 +14,7 @@ enum class HourState {
     Kept,      ///< a reading that counts
     Doubtful,  ///< marked or judged doubtful, or one bulb only
     Erroneous, ///< judged erroneous or marked so
-    Excused,   ///< missing, with its reason written down
+    Excused,   ///< missing, with its reason written down or that of an absence entered ahead
     Missed,    ///< nothing written down
     Due,       ///< the hour on offer now
     Ahead      ///< still to come
@@ -24,6 +24,7 @@ struct HourMark {
     record::ExpectedHour expected;
     HourState state = HourState::Missed;
     std::optional<record::Uuid> observation;
+    std::string reason{}; ///< of an excused hour, as the book keeps it
 };
 
 /// One mark for each hour due on the dates [from, to], in time order.

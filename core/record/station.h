@@ -2,6 +2,8 @@
 #pragma once
 
 #include "core/psychrometry/exposure.h"
+#include "core/record/absence.h"
+#include "core/record/exposure_diary.h"
 #include "core/record/instant.h"
 #include "core/record/uuid.h"
 #include "core/record/zone.h"
@@ -134,6 +136,8 @@ struct StationFacts {
     std::vector<Thermometer> thermometers;
     std::vector<Fitting> fittings;
     std::vector<Correction> corrections;
+    std::vector<Absence> absences;
+    std::vector<DiaryEntry> diary;
     LimitChanges limits;
     int hourWindowMinutes = 60; ///< a reading this near to an observing hour takes it
     bool operator==(const StationFacts&) const = default;

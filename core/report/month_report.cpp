@@ -79,7 +79,12 @@ std::vector<MonthLine> linesOf(const record::StationRecord& station, date::year_
             reading = &readings[index];
             placed[index] = true;
         }
-        lines.push_back({expected.instant, plannedLine(expected, reading, dueUntil)});
+        MonthLine line = plannedLine(expected, reading, dueUntil);
+        if (const auto* absence = record::absenceExplaining(station.facts().absences, expected.hour.date);
+            absence != nullptr && reading == nullptr && !line.toCome) {
+            line.excuse = absence->reason;
+        }
+        lines.push_back({expected.instant, std::move(line)});
     }
     for (std::size_t i = 0; i < readings.size(); ++i) {
         if (placed[i]) {

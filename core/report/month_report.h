@@ -22,6 +22,7 @@ struct MonthLine {
     bool toCome = false; ///< not yet due and not read
     record::Instant instant{}; ///< when it was read; without a reading, when the hour is due
     const checks::CheckedReading* reading = nullptr; ///< none: nothing was written down
+    std::string excuse{}; ///< of a missed hour: the reason of an absence that was entered ahead
 };
 
 /// Owns its readings; lines point into them. Copies point into their own.

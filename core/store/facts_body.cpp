@@ -3,6 +3,7 @@
 
 #include "core/store/body.h"
 #include "core/store/chain.h"
+#include "core/store/diary_body.h"
 
 #include <cmath>
 #include <set>
@@ -266,6 +267,8 @@ void checkReadsBack(const std::vector<FactRow>& rows, record::StationFacts facts
     std::erase_if(facts.thermometers, withdrawn);
     std::erase_if(facts.fittings, withdrawn);
     std::erase_if(facts.corrections, withdrawn);
+    std::erase_if(facts.absences, withdrawn);
+    std::erase_if(facts.diary, withdrawn);
     record::StationFacts readBack;
     try {
         for (const FactRow& row : rows)
@@ -297,6 +300,10 @@ std::vector<FactRow> factRows(const record::StationFacts& facts) {
         add(kind::kFitting, fitting.id, toJson(fitting));
     for (const auto& correction : facts.corrections)
         add(kind::kCorrection, correction.id, toJson(correction));
+    for (const auto& absence : facts.absences)
+        add(kind::kAbsence, absence.id, toJson(absence));
+    for (const auto& entry : facts.diary)
+        add(kind::kDiary, entry.id, toJson(entry));
     for (const auto& [limit, value] : facts.limits)
         add(kind::kLimit, limitIdentity(limit), toJson(limit, value));
     checkReadsBack(rows, facts);
@@ -315,7 +322,8 @@ bool isWithdrawn(std::string_view text) {
 
 bool isFactKind(std::string_view name) {
     return name == kind::kStation || name == kind::kPeriod || name == kind::kThermometer ||
-           name == kind::kFitting || name == kind::kCorrection || name == kind::kLimit;
+           name == kind::kFitting || name == kind::kCorrection || name == kind::kLimit ||
+           name == kind::kAbsence || name == kind::kDiary;
 }
 
 void addFact(record::StationFacts& facts, const FactRow& row) {
@@ -338,6 +346,12 @@ void addFact(record::StationFacts& facts, const FactRow& row) {
     } else if (row.kind == kind::kCorrection) {
         if (auto correction = correctionFrom(row.subject, object); !withdrawn)
             facts.corrections.push_back(std::move(correction));
+    } else if (row.kind == kind::kAbsence) {
+        if (auto absence = absenceFrom(row.subject, object); !withdrawn)
+            facts.absences.push_back(std::move(absence));
+    } else if (row.kind == kind::kDiary) {
+        if (auto entry = diaryEntryFrom(row.subject, object); !withdrawn)
+            facts.diary.push_back(std::move(entry));
     } else if (row.kind == kind::kLimit) {
         if (LimitBody limit = limitFrom(row.body); !withdrawn)
             facts.limits[std::move(limit.limit)] = limit.value;

@@ -23,6 +23,8 @@ inline constexpr std::string_view kThermometer = "thermometer";
 inline constexpr std::string_view kFitting = "fitting";
 inline constexpr std::string_view kCorrection = "correction";
 inline constexpr std::string_view kLimit = "limit";
+inline constexpr std::string_view kAbsence = "absence";
+inline constexpr std::string_view kDiary = "diary";
 } // namespace kind
 
 /// One fact, ready to be appended.

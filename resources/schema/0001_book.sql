@@ -21,6 +21,8 @@
 --   thermometer   name, liquid, unit, step, lowest, highest [digits, decimals], withdrawn
 --   fitting       from, dry, wet (thermometers), withdrawn
 --   correction    thermometer, from, points [[reading, add], …], uncertainty, source, withdrawn
+--   absence       first_day, last_day (dates, both included), reason, deputy, note, withdrawn
+--   diary         date, kind, note, withdrawn
 --   limit         name, from, value (absent: the built-in one), withdrawn
 --
 -- A kind that a reader does not know is kept and passed over.
