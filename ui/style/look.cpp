@@ -85,6 +85,8 @@ QTreeView::item { padding: 2px 0; }
 QHeaderView::section { background: @paper; color: @soft; border: none; border-bottom: 1px solid @rule;
     padding: 4px 6px; }
 QScrollArea { background: transparent; border: none; }
+QProgressBar { background: @sheet; color: @ink; border: 1px solid @soft; border-radius: 4px; }
+QProgressBar::chunk { background: @accent; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
 QScrollBar::handle { background: @rule; border-radius: 4px; min-height: 28px; min-width: 28px; }
