@@ -3,6 +3,7 @@
 
 #include "ui/print/month_figure.h"
 #include "ui/print/paper_text.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
@@ -19,7 +20,9 @@ constexpr std::size_t kHoursAcross = 3;
 /// Mark of a reading that statistics leave out, or what stands in its place.
 QString remarkOf(const report::MonthLine& line) {
     if (line.reading == nullptr) {
-        return line.toCome ? QString{} : PaperText::tr("missing");
+        return line.toCome           ? QString{}
+               : line.excuse.empty() ? PaperText::tr("missing")
+                                     : missingReasonWords(QString::fromStdString(line.excuse));
     }
     const record::Observation& values = line.reading->reading.values();
     QStringList parts;

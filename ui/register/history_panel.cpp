@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/history_panel.h"
 
-#include "ui/register/missing_reasons.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
 #include "ui/text/finding_words.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/missing_panel.h"
 
-#include "ui/register/missing_reasons.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/time_words.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
@@ -35,6 +36,9 @@ MissingPanel::MissingPanel(QLocale locale, QWidget* parent) : QFrame(parent), lo
     label->setBuddy(reason_);
     column->addWidget(label);
     column->addWidget(reason_);
+    run_ = new QCheckBox;
+    run_->setObjectName(QStringLiteral("reasonForRun"));
+    column->addWidget(run_);
     message_ = makeLabel({}, TypeSize::Label, false);
     message_->setProperty("wrong", true);
     message_->setWordWrap(true);
@@ -54,9 +58,12 @@ MissingPanel::MissingPanel(QLocale locale, QWidget* parent) : QFrame(parent), lo
     connect(leave, &QPushButton::clicked, this, &MissingPanel::closeAsked);
 }
 
-void MissingPanel::open(const report::MonthLine& line) {
+void MissingPanel::open(const report::MonthLine& line, int run) {
     heading_->setText(hourAndDateWords(locale_, line.hour));
     const bool hasReason = line.reading != nullptr;
+    run_->setChecked(false);
+    run_->setVisible(run > 1);
+    run_->setText(tr("for &all %1 hours in a row, in this month").arg(run));
     reason_->setCurrentIndex(-1);
     reason_->setEditText(
         hasReason ? missingReasonWords(QString::fromStdString(line.reading->reading.values().missingReason))
@@ -64,6 +71,10 @@ void MissingPanel::open(const report::MonthLine& line) {
     say({});
     reason_->setFocus();
     reason_->lineEdit()->selectAll();
+}
+
+bool MissingPanel::forRun() const {
+    return run_->isVisibleTo(this) && run_->isChecked();
 }
 
 QString MissingPanel::reason() const {

@@ -6,6 +6,7 @@
 #include <QFrame>
 #include <QLocale>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 
@@ -18,7 +19,10 @@ class MissingPanel : public QFrame {
 public:
     explicit MissingPanel(QLocale locale, QWidget* parent = nullptr);
 
-    void open(const report::MonthLine& line);
+    /// run: how many hours in a row stand without anything written down, this one among them.
+    void open(const report::MonthLine& line, int run = 1);
+    /// The reason is to hold for the whole run.
+    [[nodiscard]] bool forRun() const;
     /// As the book keeps it; empty while nothing is chosen.
     [[nodiscard]] QString reason() const;
     void say(const QString& sentence);
@@ -34,6 +38,7 @@ private:
     QLocale locale_;
     QLabel* heading_ = nullptr;
     QComboBox* reason_ = nullptr;
+    QCheckBox* run_ = nullptr;
     QLabel* message_ = nullptr;
 };
 

@@ -2,22 +2,25 @@
 // What the register page writes: revising, judging, giving a reason, withdrawing. Each one is a command on
 // the undo stack; what the page shows afterwards comes back from the book.
 #include "core/record/observing_hours.h"
+#include "ui/commands/absence_hours.h"
 #include "ui/commands/revise_observation.h"
 #include "ui/register/entry_panel.h"
 #include "ui/register/history_panel.h"
 #include "ui/register/missing_panel.h"
-#include "ui/register/missing_reasons.h"
 #include "ui/register/register_filter.h"
 #include "ui/register/register_model.h"
 #include "ui/register/register_page.h"
 #include "ui/register/register_view.h"
 #include "ui/text/error_words.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QStackedWidget>
+
+#include <algorithm>
 
 namespace wickbook::ui {
 
@@ -84,7 +87,7 @@ void RegisterPage::openMissing() {
         return;
     }
     side_->setCurrentWidget(missing_);
-    missing_->open(*line);
+    missing_->open(*line, static_cast<int>(missedRun().size()));
 }
 
 void RegisterPage::saveMissing() {
@@ -95,6 +98,10 @@ void RegisterPage::saveMissing() {
     }
     if (reason.isEmpty()) {
         missing_->say(tr("Choose a reason or write one in your own words."));
+        return;
+    }
+    if (missing_->forRun()) {
+        saveMissingRun();
         return;
     }
     std::optional<record::StoredObservation> before;
@@ -116,6 +123,48 @@ void RegisterPage::saveMissing() {
         missing_->say(refused); // the reason stays as typed
         return;
     }
+    closeSide();
+    view_->setFocus();
+}
+
+std::vector<record::ExpectedHour> RegisterPage::missedRun() const {
+    const report::MonthLine* line = currentLine();
+    const std::vector<report::MonthLine>& lines = model_->report().lines;
+    // An hour that can still be read is not given up with the others.
+    const auto closed = session_.now() - std::chrono::minutes{session_.station().facts().hourWindowMinutes};
+    const auto missed = [&](const report::MonthLine& one) {
+        return one.reading == nullptr && !one.toCome && !one.extra && (one.instant < closed || &one == line);
+    };
+    const auto here = std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return &one == line; });
+    if (here == lines.end() || !missed(*here)) {
+        return {};
+    }
+    const auto first = std::find_if_not(std::make_reverse_iterator(here), lines.rend(), missed).base();
+    const auto last = std::find_if_not(here, lines.end(), missed);
+    std::vector<record::ExpectedHour> run;
+    for (auto one = first; one != last; ++one) {
+        run.push_back({one->hour, one->instant});
+    }
+    return run;
+}
+
+void RegisterPage::saveMissingRun() {
+    const std::vector<record::ExpectedHour> run = missedRun();
+    const QString reason = missing_->reason();
+    if (const QString refused = session_.readOnlySentence(); !refused.isEmpty() || run.empty()) {
+        missing_->say(refused);
+        return;
+    }
+    const QString text = tr("%1 to %2 are missing: %3")
+                             .arg(hourAndDateWords(locale(), run.front().hour),
+                                  hourAndDateWords(locale(), run.back().hour), missingReasonWords(reason));
+    const auto done = ExcuseHours::perform(session_, run, reason.toStdString(),
+                                           {session_.observer().toStdString(), {}}, text);
+    if (!done) {
+        missing_->say(storeErrorWords(done.error())); // the reason stays as typed
+        return;
+    }
+    say(text);
     closeSide();
     view_->setFocus();
 }

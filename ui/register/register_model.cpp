@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/register_model.h"
 
-#include "ui/register/missing_reasons.h"
 #include "ui/text/finding_words.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
@@ -13,7 +13,7 @@ namespace wickbook::ui {
 
 bool isQuery(const report::MonthLine& line) {
     if (line.reading == nullptr) {
-        return !line.toCome;
+        return !line.toCome && line.excuse.empty();
     }
     const record::Observation& values = line.reading->reading.values();
     return values.quality == record::Quality::NotJudged && values.origin != record::Origin::Missing &&
@@ -23,7 +23,7 @@ bool isQuery(const report::MonthLine& line) {
 
 LineState lineStateOf(const report::MonthLine& line) {
     if (line.reading == nullptr) {
-        return line.toCome ? LineState::ToCome : LineState::Missed;
+        return line.toCome ? LineState::ToCome : line.excuse.empty() ? LineState::Missed : LineState::Excused;
     }
     const record::Observation& values = line.reading->reading.values();
     if (values.origin == record::Origin::Missing) {
@@ -165,6 +165,9 @@ QString RegisterModel::text(const report::MonthLine& line, int row, int column) 
         break;
     }
     if (line.reading == nullptr) {
+        if (column == Note && !line.excuse.empty()) {
+            return tr("%1 (absence)").arg(missingReasonWords(QString::fromStdString(line.excuse)));
+        }
         return column == Note && !line.toCome ? lineStateWords(LineState::Missed) : QString{};
     }
     if (line.reading->reading.values().origin == record::Origin::Missing && column >= Dry &&

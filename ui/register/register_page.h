@@ -67,6 +67,8 @@ private:
     void saveEntry();
     void openMissing();
     void saveMissing();
+    void saveMissingRun();
+    [[nodiscard]] std::vector<record::ExpectedHour> missedRun() const;
     void closeSide();
     void judge(record::Quality quality);
     void withdraw();

@@ -4,6 +4,7 @@
 #include "ui/style/marginal_note.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
+#include "ui/text/missing_reasons.h"
 #include "ui/text/time_words.h"
 
 #include <QAccessible>
@@ -125,7 +126,9 @@ QRectF MarginStrip::cellOf(const desk::HourMark& mark) const {
 QString MarginStrip::markWords(const desk::HourMark& mark) {
     return tr("%1, %2: %3")
         .arg(longDateWords(QLocale(), mark.expected.hour.date), hourWords(mark.expected.hour.hour),
-             stateWords(mark.state));
+             mark.reason.empty()
+                 ? stateWords(mark.state)
+                 : tr("missing: %1").arg(missingReasonWords(QString::fromStdString(mark.reason))));
 }
 
 void MarginStrip::paintWeeks(QPainter& painter) const {

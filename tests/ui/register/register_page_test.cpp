@@ -197,6 +197,54 @@ TEST_F(RegisterPageCase, AMissingHourIsGivenItsReasonByKeys) {
     EXPECT_EQ(cell(RegisterModel::Dry), QString()) << "missing is blank, never 0";
 }
 
+TEST_F(RegisterPageCase, ARunOfMissedHoursIsGivenOneReasonInOneStep) {
+    const record::StationDate date = day(2025, 5, 6);
+    page_->showHour({date, 21h});
+    key(Qt::Key_M);
+    auto& run = part<QCheckBox>("reasonForRun");
+    EXPECT_TRUE(run.isVisible());
+    EXPECT_TRUE(run.text().contains(QStringLiteral("2 hours"))) << run.text().toStdString();
+    auto& reason = part<QComboBox>("reason");
+    QTest::keyClicks(&reason, QStringLiteral("ill"));
+    QTest::keyClick(&reason, Qt::Key_Tab);
+    QTest::keyClick(&run, Qt::Key_Space);
+    QTest::keyClick(&run, Qt::Key_Return);
+    for (const auto hour : {9h, 21h}) {
+        EXPECT_EQ(at(date, hour).values.missingReason, "ill");
+        EXPECT_EQ(at(date, hour).values.origin, record::Origin::Missing);
+    }
+    session_->undoStack().undo();
+    EXPECT_FALSE(session_->book().atHour({date, 9h})->has_value());
+    EXPECT_FALSE(session_->book().atHour({date, 21h})->has_value());
+    session_->undoStack().redo();
+    EXPECT_EQ(at(date, 9h).values.missingReason, "ill");
+    EXPECT_EQ(at(date, 9h).revisionCount, 3) << "undone and done again are revisions too";
+    EXPECT_TRUE(session_->book().verify()->sound());
+    // A reason that stands already is changed by itself.
+    page_->showHour({date, 9h});
+    key(Qt::Key_M);
+    EXPECT_FALSE(run.isVisible());
+}
+
+TEST_F(RegisterPageCase, AnAbsenceEnteredAheadIsTheReasonOfItsGaps) {
+    record::StationFacts facts = session_->station().facts();
+    facts.absences.push_back(
+        {record::Uuid::random(), day(2025, 5, 6), day(2025, 5, 20), "away", "", "", false});
+    ASSERT_TRUE(session_->reviseFacts(facts, {"T", ""}));
+    const auto& model = *page_->findChild<RegisterModel*>();
+    const int row = model.rowOf({day(2025, 5, 6), 9h});
+    EXPECT_EQ(lineStateOf(*model.line(row)), LineState::Excused);
+    EXPECT_FALSE(isQuery(*model.line(row)));
+    EXPECT_EQ(model.index(row, RegisterModel::Note).data().toString(), QStringLiteral("away (absence)"));
+    EXPECT_EQ(lineStateOf(*model.line(model.rowOf({day(2025, 5, 7), 9h}))), LineState::Kept);
+    EXPECT_EQ(lineStateOf(*model.line(61)), LineState::ToCome);
+    EXPECT_FALSE(session_->book().atHour({day(2025, 5, 6), 9h})->has_value())
+        << "nothing is written per hour";
+    facts.absences[0].deputy = "EW";
+    ASSERT_TRUE(session_->reviseFacts(facts, {"T", ""}));
+    EXPECT_EQ(lineStateOf(*model.line(row)), LineState::Missed) << "EW was to read";
+}
+
 TEST_F(RegisterPageCase, AForgottenReadingIsWrittenDownLate) {
     const record::StationDate date = day(2025, 5, 6);
     page_->showHour({date, 21h});
@@ -252,8 +300,8 @@ TEST_F(RegisterPageCase, FilterAndCopy) {
 TEST_F(RegisterPageCase, ALineIsSeenFromItsDateToItsInitialsOnASmallScreen) {
     page_->resize(1094, 640); // what a window of 1280 by 800 leaves to the page
     QTest::qWait(50);
-    const int end = view_->columnViewportPosition(RegisterModel::Initials) +
-                    view_->columnWidth(RegisterModel::Initials);
+    const int end =
+        view_->columnViewportPosition(RegisterModel::Initials) + view_->columnWidth(RegisterModel::Initials);
     EXPECT_LE(end, view_->viewport()->width());
     EXPECT_GE(view_->columnWidth(RegisterModel::Note), 90);
 }

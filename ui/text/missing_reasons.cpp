@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/register/missing_reasons.h"
+#include "ui/text/missing_reasons.h"
 
 #include <QCoreApplication>
 
