@@ -18,6 +18,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 namespace {
@@ -30,22 +32,103 @@ QString hoursText(const std::vector<record::HourOfDay>& hours) {
     return parts.join(QStringLiteral(", "));
 }
 
+void setNumber(TypedNumberEdit& field, double value) {
+    if (const auto text = units::parseDecimal(units::exactText(value))) {
+        field.setValue(*text);
+    }
+}
+
 TypedNumberEdit* number(const QString& what, const QString& suffix, double value) {
     auto* field = new TypedNumberEdit(what);
     field->setSuffix(suffix);
-    if (const auto text = units::parseDecimal(units::exactText(value))) {
-        field->setValue(*text);
-    }
+    setNumber(*field, value);
     return field;
+}
+
+/// The station as it would be had the change never been.
+record::StationRecord withoutChange(const record::StationRecord& station,
+                                    const record::PeriodChange& change) {
+    record::StationFacts facts = station.facts();
+    std::erase_if(facts.periods, [&](const record::PeriodChange& each) { return each.id == change.id; });
+    return record::StationRecord{std::move(facts)};
 }
 
 } // namespace
 
-PeriodForm::PeriodForm(const record::StationRecord& station, record::StationDate today, QWidget* parent)
-    : QDialog(parent), now_(station.latestPeriod()) {
+PeriodForm::PeriodForm(const record::StationRecord& station, record::StationDate today, QWidget* parent,
+                       std::optional<record::PeriodChange> known)
+    : QDialog(parent), station_(station), known_(std::move(known)), now_(station.latestPeriod()) {
     setWindowTitle(tr("From a date on"));
     Look::follow(*this);
+    if (known_) {
+        now_ =
+            known_->from ? withoutChange(station, *known_).periodAt(*known_->from) : record::StationPeriod{};
+    }
     build(today);
+    if (known_) {
+        fill(known_->from ? station.periodAt(*known_->from) : station.periods().front());
+        from_->setText(known_->from ? QString::fromStdString(record::dateText(date::floor<date::days>(
+                                          station.periodAt(*known_->from).zone.localAt(*known_->from))))
+                                    : QString{});
+        from_->setEnabled(known_->from.has_value());
+        from_->setPlaceholderText(tr("from the beginning"));
+    }
+    for (QLineEdit* edit : findChildren<QLineEdit*>()) {
+        connect(edit, &QLineEdit::textChanged, this, &PeriodForm::asksAnew);
+    }
+    for (QComboBox* box : findChildren<QComboBox*>()) {
+        connect(box, &QComboBox::currentIndexChanged, this, &PeriodForm::asksAnew);
+    }
+    connect(from_, &QLineEdit::editingFinished, this, &PeriodForm::dateChanged);
+    asksAnew();
+}
+
+void PeriodForm::setPreview(Preview preview) {
+    preview_ = std::move(preview);
+    asksAnew();
+}
+
+void PeriodForm::fill(const record::StationPeriod& period) {
+    hours_->setText(hoursText(period.hours));
+    rule_->setCurrentIndex(rule_->findData(static_cast<int>(period.hourRule)));
+    zone_->setCurrentText(QString::fromStdString(period.zone.name()));
+    exposure_->setCurrentIndex(exposure_->findData(static_cast<int>(period.exposure)));
+    setNumber(*latitude_, period.position.latitude);
+    setNumber(*longitude_, period.position.longitude);
+    setNumber(*elevation_, period.elevation.metres());
+    surroundings_->setText(QString::fromStdString(period.surroundings));
+}
+
+/// For a date further back another period may have been in force: what differs is told from that one.
+void PeriodForm::dateChanged() {
+    const auto date = record::parseDate(from_->text().trimmed().toStdString());
+    if (known_ || !date) {
+        return;
+    }
+    const QList<QLineEdit*> edits = findChildren<QLineEdit*>();
+    const bool typed = std::any_of(edits.begin(), edits.end(), [this](const QLineEdit* edit) {
+        return edit != from_ && edit != why_ && edit->isModified();
+    });
+    const bool untouched = !typed && rule_->currentData().toInt() == static_cast<int>(now_.hourRule) &&
+                           exposure_->currentData().toInt() == static_cast<int>(now_.exposure) &&
+                           zone_->currentText().toStdString() == now_.zone.name();
+    now_ = station_.periodAt(record::startOfDate(*date, station_));
+    if (untouched) {
+        fill(now_);
+    }
+}
+
+void PeriodForm::asksAnew() {
+    previewed_ = false;
+    keep_->setText(preview_ ? tr("See what changes") : tr("Keep it"));
+    say({}, false);
+}
+
+void PeriodForm::say(const QString& sentence, bool wrong) {
+    message_->setProperty("wrong", wrong);
+    message_->setText(sentence);
+    message_->setVisible(!sentence.isEmpty());
+    refreshLook(*message_);
 }
 
 void PeriodForm::build(record::StationDate today) {
@@ -94,12 +177,14 @@ void PeriodForm::build(record::StationDate today) {
     row(tr("Why"), why_);
     column->addLayout(form);
     message_ = makeLabel({}, TypeSize::Body, false);
-    message_->setProperty("wrong", true);
+    message_->setObjectName(QStringLiteral("periodMessage"));
     message_->setWordWrap(true);
     message_->hide();
     column->addWidget(message_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
-    buttons->button(QDialogButtonBox::Ok)->setText(tr("Keep it"));
+    keep_ = buttons->button(QDialogButtonBox::Ok);
+    keep_->setObjectName(QStringLiteral("periodKeep"));
+    keep_->setProperty("primary", true);
     connect(buttons, &QDialogButtonBox::accepted, this, &PeriodForm::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     column->addWidget(buttons);
@@ -111,9 +196,15 @@ QString PeriodForm::why() const {
 
 tl::expected<record::PeriodChange, QString> PeriodForm::change() const {
     record::PeriodChange change;
-    change.id = record::Uuid::random();
+    if (known_) {
+        change.id = known_->id;
+        change.ownCoefficient = known_->ownCoefficient; // fitted elsewhere, not asked here
+    } else {
+        change.id = record::Uuid::random();
+    }
     const auto date = record::parseDate(from_->text().trimmed().toStdString());
-    if (!date) {
+    const bool fromBeginning = known_ && !known_->from;
+    if (!date && !fromBeginning) {
         return tl::unexpected(timeErrorWords(date.error(), from_->text()));
     }
     const QString zoneName = zone_->currentText().trimmed();
@@ -121,7 +212,9 @@ tl::expected<record::PeriodChange, QString> PeriodForm::change() const {
     if (!zone) {
         return tl::unexpected(tr("There is no time zone of that name. Choose one from the list."));
     }
-    change.from = record::startOfDate(*date, *zone);
+    if (!fromBeginning) {
+        change.from = record::startOfDate(*date, *zone);
+    }
     const auto hours = hoursFromTyped(hours_->text());
     if (!hours) {
         return tl::unexpected(hours.error());
@@ -158,8 +251,8 @@ tl::expected<record::PeriodChange, QString> PeriodForm::change() const {
     if (surroundings != now_.surroundings) {
         change.surroundings = surroundings;
     }
-    if (!change.hours && !change.hourRule && !change.zone && !change.exposure && !change.position &&
-        !change.elevation && !change.surroundings) {
+    if (!known_ && !change.hours && !change.hourRule && !change.zone && !change.exposure &&
+        !change.position && !change.elevation && !change.surroundings) {
         return tl::unexpected(
             tr("Nothing differs yet from what is in force. Change a field, or close this."));
     }
@@ -168,12 +261,18 @@ tl::expected<record::PeriodChange, QString> PeriodForm::change() const {
 
 void PeriodForm::accept() {
     const auto made = change();
-    message_->setVisible(!made);
-    if (made) {
-        QDialog::accept();
-    } else {
-        message_->setText(made.error());
+    if (!made) {
+        say(made.error(), true);
+        return;
     }
+    if (!preview_ || previewed_) {
+        QDialog::accept();
+        return;
+    }
+    say(preview_(*made), false);
+    previewed_ = true;
+    keep_->setText(tr("Keep it"));
+    keep_->setFocus();
 }
 
 } // namespace wickbook::ui

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/station_form.h"
 
+#include "core/record/clock.h"
+#include "core/record/observing_hours.h"
 #include "core/record/zone.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -8,6 +10,7 @@
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
+#include "ui/text/time_words.h"
 
 #include <QComboBox>
 #include <QCompleter>
@@ -74,7 +77,49 @@ void fillZones(QComboBox& box, const QString& chosen) {
     box.setCurrentText(chosen);
 }
 
-StationForm::StationForm(QWidget* parent) : QWidget(parent) {
+QString hourRuleExplained(record::HourRule rule, const std::optional<record::Zone>& zone,
+                          const std::vector<record::HourOfDay>& hours, record::Instant now) {
+    QString words;
+    switch (rule) {
+    case record::HourRule::Standard:
+        words = StationForm::tr("The hours follow standard time all the year, and so the sun; while summer "
+                                "time is in force the clock is ahead of them.");
+        break;
+    case record::HourRule::Clock:
+        words = StationForm::tr("The hours go with the clock on the wall; when it changes in spring and "
+                                "autumn they move against the sun, which changes a humidity record.");
+        break;
+    case record::HourRule::Utc:
+        words = StationForm::tr("The hours are those of UTC, the same moment everywhere.");
+        break;
+    }
+    if (!zone || hours.empty()) {
+        return words;
+    }
+    record::NewStation fresh;
+    fresh.zone = zone->name();
+    fresh.hours = hours;
+    fresh.hourRule = rule;
+    const record::StationRecord station{record::factsOf(fresh, [] { return record::Uuid{}; })};
+    const auto tomorrow = date::floor<date::days>(zone->localAt(now)) + date::days{1};
+    const auto moment = record::momentOf(station, {tomorrow, hours.front()});
+    if (!moment) {
+        return words + QLatin1Char(' ') +
+               StationForm::tr("Tomorrow the clock skips %1, so nothing is expected then.")
+                   .arg(hourWords(hours.front()));
+    }
+    return words + QLatin1Char(' ') +
+           StationForm::tr("Tomorrow %1 is read when the clock shows %2.")
+               .arg(hourWords(hours.front()), clockWords(*moment, zone->offsetAt(*moment)));
+}
+
+units::TemperatureUnit usualUnit(const QLocale& locale) {
+    return locale.measurementSystem() == QLocale::ImperialUSSystem ? units::TemperatureUnit::Fahrenheit
+                                                                   : units::TemperatureUnit::Celsius;
+}
+
+StationForm::StationForm(QWidget* parent, std::optional<record::Instant> now)
+    : QWidget(parent), now_(now.value_or(record::SystemClock{}.now())) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
     column->setSpacing(space::kBetween);
@@ -112,6 +157,47 @@ StationForm::StationForm(QWidget* parent) : QWidget(parent) {
         connect(edit, &QLineEdit::returnPressed, this, &StationForm::finish);
     }
     unitChanged();
+    hoursChanged();
+    // Each field is looked at once it is left; a sentence about it stands under it until it is mended.
+    for (QLineEdit* edit : findChildren<QLineEdit*>()) {
+        connect(edit, &QLineEdit::editingFinished, this, [this, edit] {
+            if (edit->isModified()) {
+                showProblem();
+            }
+        });
+    }
+}
+
+void StationForm::hoursChanged() {
+    const auto hours = hoursFromTyped(hours_->text());
+    ruleLine_->setText(hourRuleExplained(static_cast<record::HourRule>(rule_->currentData().toInt()),
+                                         record::Zone::named(zone_->currentText().trimmed().toStdString()),
+                                         hours.value_or(std::vector<record::HourOfDay>{}), now_));
+}
+
+/// Whether a place, its elevation or a mark can be so; empty when it can.
+void StationForm::showProblem() {
+    QString problem;
+    const auto within = [&](const TypedNumberEdit* field, double low, double high, const QString& sentence) {
+        if (problem.isEmpty() && !field->isEmpty()) {
+            problem = field->problem();
+            if (problem.isEmpty() &&
+                (field->value()->toDouble() < low || field->value()->toDouble() > high)) {
+                problem = sentence;
+            }
+        }
+    };
+    within(latitude_, -90, 90, tr("Latitude runs from −90 to 90."));
+    within(longitude_, -180, 180, tr("Longitude runs from −180 to 180."));
+    within(elevation_, -500, 9000, tr("The elevation must lie between −500 and 9000 m; write it in metres."));
+    if (const auto hours = hoursFromTyped(hours_->text()); problem.isEmpty() && !hours) {
+        problem = hours.error();
+    }
+    if (problem.isEmpty() && !record::Zone::named(zone_->currentText().trimmed().toStdString())) {
+        problem = tr("There is no time zone of that name. Choose one from the list.");
+    }
+    message_->setText(problem);
+    message_->setVisible(!problem.isEmpty());
 }
 
 void StationForm::buildPlace() {
@@ -144,19 +230,28 @@ void StationForm::buildHours() {
     hours_->setFixedWidth(typePixels(320));
     form_->addRow(formLabel(tr("Observing hours")), hours_);
     rule_ = new QComboBox;
+    rule_->setObjectName(QStringLiteral("stationRule"));
     rule_->setAccessibleName(tr("what the hours follow"));
     for (const record::HourRule rule :
          {record::HourRule::Standard, record::HourRule::Clock, record::HourRule::Utc}) {
         rule_->addItem(hourRuleWords(rule), static_cast<int>(rule));
     }
-    rule_->setToolTip(tr("Hours that move with the clocks in spring and autumn change a humidity record."));
     form_->addRow(formLabel(tr("They follow")), rule_);
+    ruleLine_ = makeLabel({});
+    ruleLine_->setObjectName(QStringLiteral("stationRuleLine"));
+    ruleLine_->setWordWrap(true);
+    ruleLine_->setMinimumWidth(typePixels(520));
+    form_->addRow(QString{}, ruleLine_);
     zone_ = new QComboBox;
+    zone_->setObjectName(QStringLiteral("stationZone"));
     zone_->setAccessibleName(tr("time zone"));
     zone_->setMinimumWidth(typePixels(240));
     const QString own = QString::fromUtf8(QTimeZone::systemTimeZoneId());
     fillZones(*zone_, record::Zone::named(own.toStdString()) ? own : QStringLiteral("UTC"));
     form_->addRow(formLabel(tr("Time zone")), zone_);
+    connect(hours_, &QLineEdit::textChanged, this, &StationForm::hoursChanged);
+    connect(rule_, &QComboBox::currentIndexChanged, this, &StationForm::hoursChanged);
+    connect(zone_, &QComboBox::currentTextChanged, this, &StationForm::hoursChanged);
 }
 
 void StationForm::buildInstrument() {
@@ -178,9 +273,11 @@ void StationForm::buildInstrument() {
     form_->addRow(formLabel(tr("The thermometers are")), exposure_);
     form_->addRow(QString{}, exposureLine_);
     unit_ = new QComboBox;
+    unit_->setObjectName(QStringLiteral("stationUnit"));
     unit_->setAccessibleName(tr("scale of the thermometers"));
     unit_->addItem(QStringLiteral("°C"), static_cast<int>(units::TemperatureUnit::Celsius));
     unit_->addItem(QStringLiteral("°F"), static_cast<int>(units::TemperatureUnit::Fahrenheit));
+    unit_->setCurrentIndex(unit_->findData(static_cast<int>(usualUnit(locale()))));
     connect(unit_, &QComboBox::currentIndexChanged, this, &StationForm::unitChanged);
     step_ = new QComboBox;
     step_->setAccessibleName(tr("finest step that is read"));

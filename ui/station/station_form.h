@@ -3,8 +3,12 @@
 
 #include "core/record/station_record.h"
 
+#include <QLocale>
 #include <QWidget>
 #include <tl/expected.hpp>
+
+#include <optional>
+#include <vector>
 
 class QComboBox;
 class QFormLayout;
@@ -23,7 +27,8 @@ class StationForm : public QWidget {
     Q_OBJECT
 
 public:
-    explicit StationForm(QWidget* parent = nullptr);
+    /// now: what the example of the hours is reckoned from.
+    explicit StationForm(QWidget* parent = nullptr, std::optional<record::Instant> now = {});
 
     /// What the fields say, or the sentence about the first one that can't be taken.
     [[nodiscard]] tl::expected<record::NewStation, QString> station() const;
@@ -38,6 +43,8 @@ private:
     void buildHours();
     void buildInstrument();
     void unitChanged();
+    void hoursChanged();
+    void showProblem();
     void finish();
 
     QFormLayout* form_ = nullptr;
@@ -48,6 +55,7 @@ private:
     QComboBox* zone_ = nullptr;
     QLineEdit* hours_ = nullptr;
     QComboBox* rule_ = nullptr;
+    QLabel* ruleLine_ = nullptr;
     QComboBox* exposure_ = nullptr;
     QLabel* exposureLine_ = nullptr;
     QComboBox* unit_ = nullptr;
@@ -55,10 +63,17 @@ private:
     TypedNumberEdit* lowest_ = nullptr;
     TypedNumberEdit* highest_ = nullptr;
     QLabel* message_ = nullptr;
+    record::Instant now_;
 };
 
 /// "9, 21" or "09:00 21:00": hours of the day, sorted; the sentence when one is none.
 tl::expected<std::vector<record::HourOfDay>, QString> hoursFromTyped(const QString& typed);
+/// What the rule means, and when tomorrow's hours come by the clock of the zone: "… Tomorrow 09:00 comes at
+/// 10:00 by the clock." Without a known zone or an hour, only the first sentence.
+QString hourRuleExplained(record::HourRule rule, const std::optional<record::Zone>& zone,
+                          const std::vector<record::HourOfDay>& hours, record::Instant now);
+/// The unit most thermometers of the place read in: °F where the locale measures by it.
+units::TemperatureUnit usualUnit(const QLocale& locale);
 /// A list of every zone the system knows, the system's own chosen.
 void fillZones(QComboBox& box, const QString& chosen);
 

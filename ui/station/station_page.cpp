@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/station_page.h"
 
+#include "ui/station/absence_section.h"
 #include "ui/station/limits_section.h"
-#include "ui/station/period_form.h"
+#include "ui/station/period_section.h"
 #include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
-#include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
@@ -19,18 +19,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <cmath>
 #include <ranges>
 
 namespace wickbook::ui {
-
-QString positionWords(const QLocale& locale, const record::Position& position) {
-    return QStringLiteral("%1° %2, %3° %4")
-        .arg(numberWords(locale, std::abs(position.latitude), 4),
-             position.latitude < 0 ? StationPage::tr("S") : StationPage::tr("N"),
-             numberWords(locale, std::abs(position.longitude), 4),
-             position.longitude < 0 ? StationPage::tr("W") : StationPage::tr("E"));
-}
 
 StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
     auto* outer = new QVBoxLayout(this);
@@ -41,15 +32,11 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     book_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     outer->addWidget(heading_);
     outer->addWidget(book_);
-    message_ = makeLabel({}, TypeSize::Body, false);
-    message_->setWordWrap(true);
-    message_->hide();
-    outer->addWidget(message_);
     auto* row = new QHBoxLayout;
     auto* change = new QPushButton(tr("From a date on the station &differs…"));
     change->setObjectName(QStringLiteral("stationDiffers"));
     change->setEnabled(session.readOnlySentence().isEmpty());
-    connect(change, &QPushButton::clicked, this, &StationPage::askForPeriod);
+    connect(change, &QPushButton::clicked, this, [this] { differs_->ask(std::nullopt); });
     row->addWidget(change);
     row->addStretch();
     outer->addLayout(row);
@@ -58,6 +45,10 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     periods_ = scrolled.column;
     setFocusProxy(scrolled.area); // the arrow keys turn the page as soon as it is open
     outer->addWidget(scrolled.area, 1);
+    differs_ = new PeriodSection(session);
+    outer->addWidget(differs_);
+    outer->addWidget(new AbsenceSection(session));
+    outer->addWidget(new DiarySection(session));
     outer->addWidget(new LimitsSection(session), 2);
     connect(&session_, &Session::factsChanged, this, &StationPage::reload);
     connect(&session_, &Session::observationsChanged, this, &StationPage::reload);
@@ -143,22 +134,7 @@ QWidget* StationPage::periodBlock(const record::StationPeriod& period, bool curr
 }
 
 QString StationPage::keep(const record::PeriodChange& change, const QString& why) {
-    record::StationFacts facts = session_.station().facts();
-    facts.periods.push_back(change);
-    const auto kept = session_.reviseFacts(facts, {session_.observer().toStdString(), why.toStdString()});
-    return kept ? QString{} : storeErrorWords(kept.error());
-}
-
-void StationPage::askForPeriod() {
-    PeriodForm form(session_.station(), session_.today(), this);
-    if (form.exec() != QDialog::Accepted) {
-        return;
-    }
-    const QString failed = keep(*form.change(), form.why());
-    message_->setProperty("wrong", !failed.isEmpty());
-    message_->setText(failed.isEmpty() ? tr("Kept. Readings from that date on are worked out afresh.")
-                                       : failed);
-    message_->show();
+    return differs_->keep(change, why);
 }
 
 } // namespace wickbook::ui

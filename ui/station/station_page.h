@@ -14,6 +14,8 @@ class QVBoxLayout;
 
 namespace wickbook::ui {
 
+class PeriodSection;
+
 class StationPage : public QWidget {
     Q_OBJECT
 
@@ -25,17 +27,13 @@ public:
 
 private:
     void reload();
-    void askForPeriod();
     QWidget* periodBlock(const record::StationPeriod& period, bool current) const;
 
     Session& session_;
     QVBoxLayout* periods_ = nullptr;
     QLabel* heading_ = nullptr;
     QLabel* book_ = nullptr;
-    QLabel* message_ = nullptr;
+    PeriodSection* differs_ = nullptr;
 };
-
-/// "52.05° N, 6.20° W".
-QString positionWords(const QLocale& locale, const record::Position& position);
 
 } // namespace wickbook::ui
