@@ -123,6 +123,8 @@ void HumidityChart::Ground::paintEvents(QPainter& painter) const {
         QPen pen(chart_.look_.tokens.soft, 1);
         if (event.kind == ChartEvent::Kind::WickChanged) {
             pen.setDashPattern({2, 3});
+        } else if (event.kind == ChartEvent::Kind::Diary) {
+            pen.setDashPattern({6, 3});
         }
         painter.setPen(pen);
         painter.drawLine(QPointF{x, chart_.plot_.top()}, QPointF{x, chart_.plot_.bottom()});

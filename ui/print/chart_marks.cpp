@@ -155,6 +155,9 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     if (inSight(ChartEvent::Kind::InstrumentsChanged) || inSight(ChartEvent::Kind::StationChanged)) {
         entry(8, ChartText::tr("station or instruments changed"), upright({}));
     }
+    if (inSight(ChartEvent::Kind::Diary)) {
+        entry(8, ChartText::tr("exposure diary"), upright({6, 3}));
+    }
     if (!chart_.average_.spans.empty()) {
         //: the station's own mean range; %1 is how many years
         entry(12, ChartText::tr("station average, %1 years").arg(chart_.average_.years), [&](QPointF at) {

@@ -94,6 +94,13 @@ void addStationEvents(std::vector<ChartEvent>& events, const record::StationReco
             events.push_back({*fitting.from, ChartEvent::Kind::InstrumentsChanged});
         }
     }
+    for (const record::DiaryEntry& entry : station.facts().diary) {
+        const std::optional<record::Instant> day = record::startOfDate(entry.date, station);
+        // A yearly photograph changes nothing; moving the screen does, though it is no new place.
+        if (!entry.withdrawn && within(day) && entry.kind != record::DiaryKind::Photograph) {
+            events.push_back({*day, ChartEvent::Kind::Diary});
+        }
+    }
 }
 
 } // namespace

@@ -49,7 +49,7 @@ struct HourLine {
 
 /// A moment that the eye should know of.
 struct ChartEvent {
-    enum class Kind { WickChanged, InstrumentsChanged, StationChanged };
+    enum class Kind { WickChanged, InstrumentsChanged, StationChanged, Diary };
     record::Instant instant{};
     Kind kind = Kind::WickChanged;
 };

@@ -79,6 +79,18 @@ TEST(ChartPoints, AnExtraReadingAndAWickChangeAreSeen) {
     EXPECT_EQ(points.hours[0].runs.size(), 2U) << "the extra reading must not fill the hour's gap";
 }
 
+TEST(ChartPoints, TheExposureDiaryMarksTheDayAndAPhotographDoesNot) {
+    record::StationFacts facts = test::station({9h}).facts();
+    facts.diary = {{record::Uuid::random(), day(2025, 5, 12), record::DiaryKind::HedgeCut, "", false},
+                   {record::Uuid::random(), day(2025, 5, 13), record::DiaryKind::Photograph, "", false},
+                   {record::Uuid::random(), day(2025, 5, 14), record::DiaryKind::Washed, "", true},
+                   {record::Uuid::random(), day(2024, 5, 12), record::DiaryKind::Painted, "", false}};
+    const auto points = pointsOf(test::month(record::StationRecord{facts}, kMay));
+    ASSERT_EQ(points.events.size(), 1U);
+    EXPECT_EQ(points.events[0].kind, ChartEvent::Kind::Diary);
+    EXPECT_EQ(points.events[0].instant, record::Instant{date::sys_days{date::year{2025} / 5 / 12}});
+}
+
 TEST(HumidityChart, SeriesAreSplitAtGapsAndDashTellsTheHours) {
     const auto report = test::month(test::station({9h, 21h}), kMay, [](record::StoredObservation& stored) {
         return stored.values.hour != record::ObservingHour{day(2025, 5, 10), 9h};
