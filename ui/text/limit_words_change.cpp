@@ -12,12 +12,11 @@ namespace wickbook::ui {
 
 namespace {
 
-constexpr QChar kNoBreakSpace{0x00A0};
 constexpr int kMostDecimals = 3;
 
-QString say(const char* text) {
-    return QCoreApplication::translate("limits", text);
-}
+struct LimitChangeTextContext {
+    Q_DECLARE_TR_FUNCTIONS(limits)
+};
 
 /// Without zeros that tell nothing.
 QString shortNumber(const QLocale& locale, double value) {
@@ -60,13 +59,16 @@ QString namesNear(const std::string& name) {
             rules << of(ruleOfLimit(entry.name));
         }
     }
-    return limits.isEmpty() ? say("The rules with limits are %1.").arg(rules.join(QStringLiteral(", ")))
-                            : say("That rule has %1.").arg(limits.join(QStringLiteral(", ")));
+    return limits.isEmpty()
+               ? LimitChangeTextContext::tr("The rules with limits are %1.")
+                     .arg(rules.join(QStringLiteral(", ")))
+               : LimitChangeTextContext::tr("That rule has %1.").arg(limits.join(QStringLiteral(", ")));
 }
 
 QString count(std::size_t readings) {
     const int number = static_cast<int>(readings);
-    return number == 1 ? say("1 reading") : say("%1 readings").arg(number);
+    return number == 1 ? LimitChangeTextContext::tr("1 reading")
+                       : LimitChangeTextContext::tr("%1 readings").arg(number);
 }
 
 } // namespace
@@ -77,7 +79,7 @@ QString limitValueWords(const QLocale& locale, const checks::LimitEntry& entry, 
 }
 
 QString limitRangeWords(const QLocale& locale, const checks::LimitEntry& entry, units::TemperatureUnit unit) {
-    return say("%1 to %2")
+    return LimitChangeTextContext::tr("%1 to %2")
         .arg(shortNumber(locale, shownLimit(entry, entry.lowest, unit)),
              limitValueWords(locale, entry, entry.highest, unit));
 }
@@ -87,41 +89,44 @@ QString limitProblemWords(const QLocale& locale, const checks::LimitProblem& pro
     using Kind = checks::LimitProblem::Kind;
     const checks::LimitEntry* entry = checks::limitEntry(problem.name);
     if (problem.kind == Kind::Unknown || entry == nullptr) {
-        return say("There is no limit %1. %2")
+        return LimitChangeTextContext::tr("There is no limit %1. %2")
             .arg(QString::fromStdString(problem.name), namesNear(problem.name));
     }
     const QString value = limitValueWords(locale, *entry, problem.value, unit);
     switch (problem.kind) {
     case Kind::Fixed:
-        return say("%1 stays at %2: the humidity itself is worked out with it.")
+        return LimitChangeTextContext::tr("%1 stays at %2: the humidity itself is worked out with it.")
             .arg(called(problem.name), limitValueWords(locale, *entry, entry->value, unit));
     case Kind::NotWhole:
-        return say("%1 counts %2: give a whole number from %3 instead of %4.")
+        return LimitChangeTextContext::tr("%1 counts %2: give a whole number from %3 instead of %4.")
             .arg(called(problem.name), limitUnitWords(*entry, unit), limitRangeWords(locale, *entry, unit),
                  shortNumber(locale, problem.value));
     case Kind::Contradicts: {
         const checks::LimitEntry* other = checks::limitEntry(problem.other);
         const QString limit =
             other == nullptr ? QString{} : limitValueWords(locale, *other, problem.otherValue, unit);
-        return (problem.mustBeBelow ? say("%1 can't be %2, above %3 at %4: give %4 or less, or change both.")
-                                    : say("%1 can't be %2, below %3 at %4: give %4 or more, or change both."))
+        return (problem.mustBeBelow ? LimitChangeTextContext::tr(
+                                          "%1 can't be %2, above %3 at %4: give %4 or less, or change both.")
+                                    : LimitChangeTextContext::tr(
+                                          "%1 can't be %2, below %3 at %4: give %4 or more, or change both."))
             .arg(called(problem.name), value, called(problem.other), limit);
     }
     case Kind::OutOfRange:
     case Kind::Unknown:
         break;
     }
-    return say("%1 can't be %2: it may be %3.")
-        .arg(called(problem.name), std::isfinite(problem.value) ? value : say("that"),
+    return LimitChangeTextContext::tr("%1 can't be %2: it may be %3.")
+        .arg(called(problem.name), std::isfinite(problem.value) ? value : LimitChangeTextContext::tr("that"),
              limitRangeWords(locale, *entry, unit));
 }
 
 QString limitPreviewWords(const desk::LimitPreview& preview) {
     if (preview.readings == 0) {
-        return say("There are no readings yet that this could change.");
+        return LimitChangeTextContext::tr("There are no readings yet that this could change.");
     }
     if (preview.changed == 0) {
-        return say("Of %1 in the book none would be judged otherwise.").arg(count(preview.readings));
+        return LimitChangeTextContext::tr("Of %1 in the book none would be judged otherwise.")
+            .arg(count(preview.readings));
     }
     QStringList parts;
     const auto part = [&](std::size_t number, const QString& text) {
@@ -129,11 +134,11 @@ QString limitPreviewWords(const desk::LimitPreview& preview) {
             parts << text.arg(static_cast<int>(number));
         }
     };
-    part(preview.newlyMarked, say("%1 asked about that are quiet now"));
-    part(preview.noLonger, say("%1 asked about no longer"));
-    part(preview.setAside, say("%1 more left out of means until judged"));
-    part(preview.takenIn, say("%1 taken into means again"));
-    QString words = say("Of %1 in the book %2 would be judged otherwise")
+    part(preview.newlyMarked, LimitChangeTextContext::tr("%1 that are quiet now would be asked about"));
+    part(preview.noLonger, LimitChangeTextContext::tr("%1 would be asked about no longer"));
+    part(preview.setAside, LimitChangeTextContext::tr("%1 more would be left out of means until judged"));
+    part(preview.takenIn, LimitChangeTextContext::tr("%1 would count in means again"));
+    QString words = LimitChangeTextContext::tr("Of %1 in the book %2 would be judged otherwise")
                         .arg(count(preview.readings), QString::number(preview.changed));
     return words + (parts.isEmpty() ? QString{} : QStringLiteral(": ") + parts.join(QStringLiteral(", "))) +
            QLatin1Char('.');
