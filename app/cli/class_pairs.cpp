@@ -17,8 +17,8 @@ namespace {
 
 enum class PairColumn { Number, Dry, Wet, Wick };
 
-Outcome<std::vector<PairColumn>> columnsFrom(const std::string& name,
-                                             const std::vector<std::string>& header) {
+Outcome<std::vector<PairColumn>> pairColumnsFrom(const std::string& name,
+                                                 const std::vector<std::string>& header) {
     std::vector<PairColumn> columns;
     std::set<PairColumn> seen;
     for (const std::string& cell : header) {
@@ -93,7 +93,7 @@ Outcome<std::vector<comparison::PupilPair>> readClassPairs(const std::string& pa
         return refuse(fmt::format("{} is empty or no CSV; its first line must name number, dry and wet.",
                                   input->name()));
     }
-    const auto columns = columnsFrom(input->name(), (*first)->cells);
+    const auto columns = pairColumnsFrom(input->name(), (*first)->cells);
     if (!columns) {
         return tl::unexpected(columns.error());
     }

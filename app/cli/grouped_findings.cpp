@@ -10,7 +10,7 @@ namespace wickbook::cli {
 
 namespace {
 
-std::string spanText(const desk::ReviewRun& run) {
+std::string runSpanText(const desk::ReviewRun& run) {
     const std::string from = record::dateText(run.from);
     return run.from == run.to ? from : from + " to " + record::dateText(run.to);
 }
@@ -38,7 +38,7 @@ void writeGroups(Output& output, const desk::RegisterReview& review, units::Temp
         const ui::FindingWords words = wordsFor(run.lead, unit);
         output.text(fmt::format("{} ({}), {} {}, {}\n", words.title.toStdString(),
                                 checks::severityName(run.lead.severity), run.asked,
-                                run.asked == 1 ? "reading" : "readings", spanText(run)));
+                                run.asked == 1 ? "reading" : "readings", runSpanText(run)));
         output.text(fmt::format("  {}\n", words.remedy.toStdString()));
         for (const desk::ReviewLine& line : run.lines) {
             if (line.asked) {

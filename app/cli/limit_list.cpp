@@ -15,7 +15,7 @@ namespace wickbook::cli {
 
 namespace {
 
-constexpr auto kUnit = units::TemperatureUnit::Celsius;
+constexpr auto kListUnit = units::TemperatureUnit::Celsius;
 
 /// A limit as it holds from one moment on.
 struct LimitLine {
@@ -58,7 +58,7 @@ std::vector<LimitLine> linesOf(const record::StationRecord& station,
 }
 
 std::string valueWords(const checks::LimitEntry& entry, double value) {
-    return ui::limitValueWords(QLocale::c(), entry, value, kUnit).toStdString();
+    return ui::limitValueWords(QLocale::c(), entry, value, kListUnit).toStdString();
 }
 
 std::string momentText(const std::optional<record::Instant>& from) {

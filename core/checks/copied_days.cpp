@@ -11,7 +11,6 @@ namespace wickbook::checks {
 
 namespace {
 
-constexpr double kTenthsUpTo = 0.3; // as in rule_copied_day.cpp
 constexpr std::string_view kCode = "copied-day";
 
 using Day = std::vector<std::size_t>; ///< places in the series, by hour

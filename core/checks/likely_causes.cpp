@@ -2,6 +2,7 @@
 #include "core/checks/likely_causes.h"
 
 #include "core/checks/broken_column.h"
+#include "core/checks/log_sum.h"
 #include "core/checks/pair_fit.h"
 #include "core/checks/rule_support.h"
 #include "core/checks/slip_candidates.h"
@@ -39,11 +40,6 @@ struct Weighed {
 
 double celsiusOf(const ReadTemperature& read, const record::UsedBulb& bulb) {
     return read.temperature().celsius() + bulb.correction.kelvins();
-}
-
-double logSum(double a, double b) {
-    const double high = std::max(a, b);
-    return high + std::log(std::exp(a - high) + std::exp(b - high));
 }
 
 const record::DerivedReading* withCoefficient(std::span<const record::DerivedReading> before,

@@ -15,8 +15,8 @@ namespace wickbook::checks {
 namespace {
 
 constexpr double kRidge = 15;
-constexpr std::size_t kEachWay = 3;
-constexpr double kFarthestHours = 40;
+constexpr std::size_t kHabitsEachWay = 3;
+constexpr double kFarthestHabitHours = 40;
 constexpr int kFewest = 100;
 constexpr double kFarOut = 3.5;     // spreads: further out a departure is held here, for it may be a slip
 constexpr double kNoPressure = 4.5; // spreads: a pressure further out is more likely misread than true
@@ -73,7 +73,7 @@ std::optional<NeighbourSituation> neighbourSituation(int hourOfDay, std::optiona
     std::size_t later = 0;
     for (const NeighbourDeparture& neighbour : neighbours) {
         std::size_t& taken = neighbour.hours < 0 ? earlier : later;
-        if (std::abs(neighbour.hours) > kFarthestHours || taken == kEachWay) {
+        if (std::abs(neighbour.hours) > kFarthestHabitHours || taken == kHabitsEachWay) {
             continue;
         }
         ++taken;

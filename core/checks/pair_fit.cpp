@@ -6,6 +6,7 @@
 // Range:   as there; outside, a pair counts as impossible.
 #include "core/checks/pair_fit.h"
 
+#include "core/checks/log_sum.h"
 #include "core/psychrometry/ranges.h"
 
 #include <algorithm>
@@ -22,11 +23,6 @@ using units::Temperature;
 constexpr double kTolerance = 0.2;        // K, a wet bulb above the dry one by reading error
 constexpr double kIceAboveDry = 0.6;      // K, fog over an ice bulb, and the tolerance
 constexpr double kUsualPressure = 1000.0; // hPa, where what was read can't be
-
-double logSum(double a, double b) {
-    const double high = std::max(a, b);
-    return high + std::log(std::exp(a - high) + std::exp(b - high));
-}
 
 } // namespace
 

@@ -14,11 +14,9 @@ namespace wickbook::checks::rules {
 
 namespace {
 
-constexpr double kTenthsUpTo = 0.3;
+using DayPairs = std::vector<const record::DerivedReading*>;
 
-using Day = std::vector<const record::DerivedReading*>;
-
-void addTo(Day& day, const record::DerivedReading& reading, record::StationDate date) {
+void addTo(DayPairs& day, const record::DerivedReading& reading, record::StationDate date) {
     const auto& hour = reading.values().hour;
     if (hour && hour->date == date && reading.values().hasPair()) {
         day.push_back(&reading);
@@ -26,7 +24,7 @@ void addTo(Day& day, const record::DerivedReading& reading, record::StationDate 
 }
 
 /// How many hours of the day agree with the other's; none where one of them does not.
-std::optional<std::size_t> agreement(const Day& day, const Day& other) {
+std::optional<std::size_t> agreement(const DayPairs& day, const DayPairs& other) {
     std::size_t equal = 0;
     for (const auto* reading : day) {
         for (const auto* candidate : other) {
@@ -48,7 +46,7 @@ void copiedDay(const ReadingContext& context, Findings& findings) {
     if (!hour || !context.reading.values().hasPair()) {
         return;
     }
-    Day today;
+    DayPairs today;
     std::set<record::StationDate> others;
     for (const auto& neighbour : context.before) {
         addTo(today, neighbour, hour->date);
@@ -69,7 +67,7 @@ void copiedDay(const ReadingContext& context, Findings& findings) {
         context.limits.value(coarserStep(context.reading) <= kTenthsUpTo ? "copied-day.fewest-tenths"
                                                                          : "copied-day.fewest-coarse");
     for (auto date = others.rbegin(); date != others.rend(); ++date) {
-        Day other;
+        DayPairs other;
         for (const auto& neighbour : context.before) {
             addTo(other, neighbour, *date);
         }

@@ -9,7 +9,6 @@ namespace wickbook::checks::rules {
 
 namespace {
 
-constexpr double kTenthsUpTo = 0.3; // a fifth of a degree, half a Fahrenheit degree
 constexpr double kHalvesUpTo = 0.7; // half a degree, one Fahrenheit degree
 
 } // namespace

@@ -12,6 +12,9 @@ namespace wickbook::checks {
 
 using units::kBinaryFraction;
 
+/// Scale steps up to here count as tenths, K: a fifth of a degree, half a Fahrenheit degree.
+inline constexpr double kTenthsUpTo = 0.3;
+
 /// Hours from one reading to the other; positive where the second is later.
 double hoursBetween(const record::DerivedReading& earlier, const record::DerivedReading& later);
 

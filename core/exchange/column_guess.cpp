@@ -43,12 +43,12 @@ std::optional<std::size_t> columnNamed(const std::vector<std::string>& header, c
     return std::nullopt;
 }
 
+} // namespace
+
 bool carries(const std::vector<GuessedColumn>& columns, ImportField field) {
     return std::any_of(columns.begin(), columns.end(),
                        [field](const GuessedColumn& column) { return column.field == field; });
 }
-
-} // namespace
 
 HeaderMeaning headerMeaning(std::string_view header) {
     std::string name = plainHeader(header);

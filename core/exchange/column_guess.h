@@ -26,6 +26,7 @@ HeaderMeaning headerMeaning(std::string_view header);
 /// Names for the columns of a file without a header: "1", "2", …
 std::vector<std::string> numberedHeader(std::size_t count);
 
+bool carries(const std::vector<GuessedColumn>& columns, ImportField field);
 /// A time, or a date with an hour or a clock time.
 bool carriesTime(const std::vector<GuessedColumn>& columns);
 bool carriesBulb(const std::vector<GuessedColumn>& columns);

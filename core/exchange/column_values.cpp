@@ -62,7 +62,7 @@ bool isStationPressure(std::string_view text) {
 }
 
 /// A number with a decimal mark that a thermometer can show, °C or °F.
-bool isTemperature(std::string_view text) {
+bool looksLikeTemperature(std::string_view text) {
     const auto value = number(text);
     return value && *value >= -60 && *value <= 140;
 }
@@ -70,11 +70,6 @@ bool isTemperature(std::string_view text) {
 template <typename Looks>
 bool all(const std::vector<std::string_view>& cells, const Looks& looks) {
     return cells.size() >= kFewestCells && std::all_of(cells.begin(), cells.end(), looks);
-}
-
-bool carries(const std::vector<GuessedColumn>& columns, ImportField field) {
-    return std::any_of(columns.begin(), columns.end(),
-                       [field](const GuessedColumn& column) { return column.field == field; });
 }
 
 /// Gives a field to the first free column that looks like it.
@@ -114,8 +109,8 @@ void giveBulbs(std::vector<GuessedColumn>& columns, const Rows& rows) {
         return;
     }
     for (std::size_t i = 0; i + 1 < columns.size(); ++i) {
-        if (!columns[i].field && !columns[i + 1].field && all(cellsOf(rows, i), isTemperature) &&
-            all(cellsOf(rows, i + 1), isTemperature) && shareAbove(rows, i, i + 1) >= kShareDryAbove) {
+        if (!columns[i].field && !columns[i + 1].field && all(cellsOf(rows, i), looksLikeTemperature) &&
+            all(cellsOf(rows, i + 1), looksLikeTemperature) && shareAbove(rows, i, i + 1) >= kShareDryAbove) {
             columns[i].field = ImportField::Dry;
             columns[i + 1].field = ImportField::Wet;
             return;

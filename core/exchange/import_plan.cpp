@@ -12,8 +12,6 @@ namespace wickbook::exchange {
 
 namespace {
 
-constexpr std::int64_t kLinesBetweenQuestions = 256;
-
 std::string detailOf(CsvErrorKind kind) {
     switch (kind) {
     case CsvErrorKind::OpenQuote:

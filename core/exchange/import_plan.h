@@ -41,6 +41,9 @@
 
 namespace wickbook::exchange {
 
+/// How often whoever waits is asked whether to go on.
+inline constexpr std::int64_t kLinesBetweenQuestions = 256;
+
 /// Fields a column may carry.
 enum class ImportField {
     Time,

@@ -16,12 +16,12 @@ using units::Decimal;
 using units::TemperatureUnit;
 
 constexpr std::size_t kCells = 8; ///< the last, Meta, may be absent
-constexpr std::array<std::string_view, kCells> kColumns{"Year",   "Month",  "Day",   "Hour",
-                                                        "Minute", "Period", "Value", "Meta"};
+constexpr std::array<std::string_view, kCells> kSefNames{"Year",   "Month",  "Day",   "Hour",
+                                                         "Minute", "Period", "Value", "Meta"};
 
 RejectedLine refused(RejectReason reason, std::size_t column, std::string_view value,
                      std::string detail = {}) {
-    return {{}, 0, {}, reason, std::string(kColumns.at(column)), std::string(value), std::move(detail)};
+    return {{}, 0, {}, reason, std::string(kSefNames.at(column)), std::string(value), std::move(detail)};
 }
 
 std::optional<int> wholeNumber(std::string_view text) {

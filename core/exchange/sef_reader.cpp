@@ -12,11 +12,9 @@ namespace wickbook::exchange {
 
 namespace {
 
-constexpr std::int64_t kLinesBetweenQuestions = 256;
-
 constexpr std::array<std::string_view, 12> kLabels{"sef",    "id",   "name", "lat",  "lon",   "alt",
                                                    "source", "link", "vbl",  "stat", "units", "meta"};
-constexpr std::array<std::string_view, 8> kColumns{"year",   "month",  "day",   "hour",
+constexpr std::array<std::string_view, 8> kSefHead{"year",   "month",  "day",   "hour",
                                                    "minute", "period", "value", "meta"};
 
 /// Codes of the standard's list of variables that this register has a place for.
@@ -79,8 +77,8 @@ tl::expected<SefHeader, ImportError> readHeader(TextLines& lines) {
     }
     const auto columns = lines.next();
     const auto cells = columns ? tabCells(columns->text) : std::vector<std::string_view>{};
-    for (std::size_t i = 0; i < kColumns.size(); ++i) {
-        if (i >= cells.size() || loweredAscii(trimmedCell(cells[i])) != kColumns.at(i)) {
+    for (std::size_t i = 0; i < kSefHead.size(); ++i) {
+        if (i >= cells.size() || loweredAscii(trimmedCell(cells[i])) != kSefHead.at(i)) {
             return stopped(ImportErrorKind::SefHeader, std::to_string(kLabels.size() + 1));
         }
     }

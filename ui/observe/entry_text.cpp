@@ -14,9 +14,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("observe", text);
-}
+struct EntryTextContext {
+    Q_DECLARE_TR_FUNCTIONS(observe)
+};
 
 /// An entry this close to now can still be read again at the thermometer.
 constexpr std::chrono::minutes kLiveWithin{120};
@@ -88,11 +88,11 @@ tl::expected<EntryTime, EntryProblem> timeTyped(const EntryText& entry, record::
     if (const auto* twice = std::get_if<record::DoubleTime>(&resolved)) {
         return EntryTime{entry.secondOfDouble ? twice->second : twice->first, false, true};
     }
-    return tl::unexpected(
-        EntryProblem{EntryField::Clock,
-                     tr("%1 never came that night: the clocks were put forward. Write the time that the "
-                        "clock showed.")
-                         .arg(entry.clock.trimmed())});
+    return tl::unexpected(EntryProblem{
+        EntryField::Clock,
+        EntryTextContext::tr("%1 never came that night: the clocks were put forward. Write the time that the "
+                             "clock showed.")
+            .arg(entry.clock.trimmed())});
 }
 
 } // namespace
@@ -111,7 +111,8 @@ tl::expected<EntryTime, EntryProblem> entryTime(const EntryText& entry, const re
                                                 record::Instant now) {
     if (!entry.date.isValid()) {
         return tl::unexpected(
-            EntryProblem{EntryField::Date, tr("There is no such date. Write it as day, month and year.")});
+            EntryProblem{EntryField::Date,
+                         EntryTextContext::tr("There is no such date. Write it as day, month and year.")});
     }
     const record::StationDate date = fromQDate(entry.date);
     const auto finished = [&](EntryTime time) {
@@ -127,7 +128,8 @@ tl::expected<EntryTime, EntryProblem> entryTime(const EntryText& entry, const re
     const auto moment = record::momentOf(station, {date, std::chrono::minutes{entry.hourMinutes}});
     if (!moment) {
         return tl::unexpected(
-            EntryProblem{EntryField::Date, tr("The station does not read at that hour on that date. Choose "
+            EntryProblem{EntryField::Date,
+                         EntryTextContext::tr("The station does not read at that hour on that date. Choose "
                                               "another hour, or an extra reading.")});
     }
     const std::chrono::seconds window = std::chrono::minutes{station.facts().hourWindowMinutes};
@@ -181,23 +183,24 @@ readEntry(const EntryText& entry, const record::StationRecord& station, record::
         }
         return read.value_or(record::BulbReading{});
     };
-    result.dry = bulb(entry.dry, tr("dry bulb"), dryUnit, EntryField::Dry);
-    result.wet = bulb(entry.wet, tr("wet bulb"), wetUnit, EntryField::Wet);
-    result.maximum = bulb(entry.maximum, tr("maximum"), dryUnit, EntryField::Maximum).value;
-    result.minimum = bulb(entry.minimum, tr("minimum"), dryUnit, EntryField::Minimum).value;
-    const auto pressure = readNumber(entry.pressure, tr("pressure"));
+    result.dry = bulb(entry.dry, EntryTextContext::tr("dry bulb"), dryUnit, EntryField::Dry);
+    result.wet = bulb(entry.wet, EntryTextContext::tr("wet bulb"), wetUnit, EntryField::Wet);
+    result.maximum = bulb(entry.maximum, EntryTextContext::tr("maximum"), dryUnit, EntryField::Maximum).value;
+    result.minimum = bulb(entry.minimum, EntryTextContext::tr("minimum"), dryUnit, EntryField::Minimum).value;
+    const auto pressure = readNumber(entry.pressure, EntryTextContext::tr("pressure"));
     if (!pressure) {
         note(EntryField::Pressure, pressure.error());
     } else {
         result.pressure = *pressure;
     }
-    const auto wind = readNumber(entry.wind, tr("wind"));
+    const auto wind = readNumber(entry.wind, EntryTextContext::tr("wind"));
     if (!wind) {
         note(EntryField::Wind, wind.error());
     } else if (*wind) {
         const double force = (*wind)->toDouble();
         if ((*wind)->decimals != 0 || force < 0 || force > 12) {
-            note(EntryField::Wind, tr("Wind is a Beaufort force from 0 to 12, a whole number."));
+            note(EntryField::Wind,
+                 EntryTextContext::tr("Wind is a Beaufort force from 0 to 12, a whole number."));
         } else {
             result.windBeaufort = static_cast<int>(force);
         }
@@ -210,8 +213,9 @@ readEntry(const EntryText& entry, const record::StationRecord& station, record::
             }
             return read && *read ? std::optional{units::ReadTemperature{**read, unit}} : std::nullopt;
         };
-        result.repeats.push_back({whirl(entry.repeats[row].wet, tr("whirl %1, wet bulb"), wetUnit),
-                                  whirl(entry.repeats[row].dry, tr("whirl %1, dry bulb"), dryUnit)});
+        result.repeats.push_back(
+            {whirl(entry.repeats[row].wet, EntryTextContext::tr("whirl %1, wet bulb"), wetUnit),
+             whirl(entry.repeats[row].dry, EntryTextContext::tr("whirl %1, dry bulb"), dryUnit)});
     }
     if (problem) {
         return tl::unexpected(*problem);

@@ -16,9 +16,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("working", text);
-}
+struct WorkingTextContext {
+    Q_DECLARE_TR_FUNCTIONS(working)
+};
 
 QString number(std::optional<double> value, int decimals) {
     return numberWords(QLocale(), value, decimals);
@@ -33,12 +33,12 @@ QString step(const QString& text) {
 }
 
 QString budgetName(std::string_view quantity) {
-    return quantity == "dry"           ? tr("dry bulb, scale and correction")
-           : quantity == "wet"         ? tr("wet bulb, scale and correction")
-           : quantity == "corrections" ? tr("what the two corrections share")
-           : quantity == "coefficient" ? tr("coefficient of the exposure")
+    return quantity == "dry"           ? WorkingTextContext::tr("dry bulb, scale and correction")
+           : quantity == "wet"         ? WorkingTextContext::tr("wet bulb, scale and correction")
+           : quantity == "corrections" ? WorkingTextContext::tr("what the two corrections share")
+           : quantity == "coefficient" ? WorkingTextContext::tr("coefficient of the exposure")
            : quantity == "pressure"
-               ? tr("pressure")
+               ? WorkingTextContext::tr("pressure")
                : QString::fromUtf8(quantity.data(), static_cast<qsizetype>(quantity.size()));
 }
 
@@ -50,10 +50,10 @@ QString term(double value, int decimals) {
 
 /// "16.40 °C", or for a °F scale "61.50 °F, that is 16.39 °C".
 QString usedTemperature(units::Temperature temperature, units::TemperatureUnit unit) {
-    const QString celsius = tr("%1 °C").arg(number(temperature.celsius(), 2));
-    return unit == units::TemperatureUnit::Celsius
-               ? celsius
-               : tr("%1 °F, that is %2").arg(number(temperature.fahrenheit(), 2), celsius);
+    const QString celsius = WorkingTextContext::tr("%1 °C").arg(number(temperature.celsius(), 2));
+    return unit == units::TemperatureUnit::Celsius ? celsius
+                                                   : WorkingTextContext::tr("%1 °F, that is %2")
+                                                         .arg(number(temperature.fahrenheit(), 2), celsius);
 }
 
 /// How one bulb comes to the number that the equation takes; nothing where it is the number read.
@@ -62,11 +62,11 @@ QString bulbStep(const QString& what, const record::UsedBulb& bulb, units::Tempe
         return {};
     }
     if (std::abs(bulb.correction.kelvins()) < 1e-12) {
-        return unit == units::TemperatureUnit::Celsius
-                   ? QString{}
-                   : step(tr("%1: %2").arg(what, usedTemperature(*bulb.temperature, unit)));
+        return unit == units::TemperatureUnit::Celsius ? QString{}
+                                                       : step(WorkingTextContext::tr("%1: %2").arg(
+                                                             what, usedTemperature(*bulb.temperature, unit)));
     }
-    return step(tr("%1: read %2 %3, correction %4 %3, so %5")
+    return step(WorkingTextContext::tr("%1: read %2 %3, correction %4 %3, so %5")
                     .arg(what, temperatureWords(QLocale(), *bulb.temperature - bulb.correction, unit, 2),
                          unitWords(unit), differenceWords(QLocale(), bulb.correction, unit, 2),
                          usedTemperature(*bulb.temperature, unit)));
@@ -79,9 +79,10 @@ QString vapourSteps(const record::DerivedReading& reading, units::VapourPressure
     const bool ice = derived.wickUsed == psychrometry::WickState::Ice;
     const double f = derived.coefficient->enhancement;
     if (derived.takenAsSaturation) {
-        return step(tr("The wet bulb stands above the dry bulb within the reading's error: the air is taken "
-                       "as saturated, and e is what it can hold at the dry bulb.")) +
-               step(tr("e = f·e<sub>w</sub>(t) = %1 × %2 = <b>%3 hPa</b>")
+        return step(WorkingTextContext::tr(
+                   "The wet bulb stands above the dry bulb within the reading's error: the air is taken "
+                   "as saturated, and e is what it can hold at the dry bulb.")) +
+               step(WorkingTextContext::tr("e = f·e<sub>w</sub>(t) = %1 × %2 = <b>%3 hPa</b>")
                         .arg(number(f, 4), number(atDry.hectopascals(), 3),
                              number(f * atDry.hectopascals(), 2)));
     }
@@ -89,11 +90,12 @@ QString vapourSteps(const record::DerivedReading& reading, units::VapourPressure
     const double a = derived.coefficient->perKelvin;
     const double apart = (reading.input.dry - wet).kelvins();
     const double e = f * atWet.hectopascals() - a * reading.input.pressure.hectopascals() * apart;
-    return step(tr("Over the wet bulb, %1 °C, %2: e<sub>s</sub> = %3 hPa")
-                    .arg(number(wet.celsius(), 2), ice ? tr("ice") : tr("water"),
+    return step(WorkingTextContext::tr("Over the wet bulb, %1 °C, %2: e<sub>s</sub> = %3 hPa")
+                    .arg(number(wet.celsius(), 2),
+                         ice ? WorkingTextContext::tr("ice") : WorkingTextContext::tr("water"),
                          number(atWet.hectopascals(), 3))) +
-           step(tr("e = f·e<sub>s</sub>(t<sub>w</sub>) − A·p·(t − t<sub>w</sub>)")) +
-           step(tr("e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = <b>%7 hPa</b>")
+           step(WorkingTextContext::tr("e = f·e<sub>s</sub>(t<sub>w</sub>) − A·p·(t − t<sub>w</sub>)")) +
+           step(WorkingTextContext::tr("e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = <b>%7 hPa</b>")
                     .arg(number(f, 4), number(atWet.hectopascals(), 3), number(a * 1e4, 2),
                          number(reading.input.pressure.hectopascals(), 1),
                          term(reading.input.dry.celsius(), 2), term(wet.celsius(), 2), number(e, 2)));
@@ -107,14 +109,14 @@ QString dewSteps(const psychrometry::Derivation& derived, units::TemperatureUnit
     };
     QString html;
     if (derived.dewPoint) {
-        html += step(tr("Dew point: where %1 hPa would be saturation over water: %2")
+        html += step(WorkingTextContext::tr("Dew point: where %1 hPa would be saturation over water: %2")
                          .arg(vapour, shown(*derived.dewPoint)));
     } else if (derived.dewPointProblem) {
         html += step(psychrometryErrorWords(*derived.dewPointProblem).toHtmlEscaped());
     }
     if (derived.frostPoint) {
-        html += step(
-            tr("Frost point: where it would be saturation over ice: %1").arg(shown(*derived.frostPoint)));
+        html += step(WorkingTextContext::tr("Frost point: where it would be saturation over ice: %1")
+                         .arg(shown(*derived.frostPoint)));
     }
     return html;
 }
@@ -129,14 +131,16 @@ QString equationSteps(const record::DerivedReading& reading, units::TemperatureU
     if (!derived.coefficient || !atWet || !atDry) {
         return {};
     }
-    QString html = bulbStep(tr("Dry bulb"), reading.dry, unit) + bulbStep(tr("Wet bulb"), reading.wet, unit) +
+    QString html = bulbStep(WorkingTextContext::tr("Dry bulb"), reading.dry, unit) +
+                   bulbStep(WorkingTextContext::tr("Wet bulb"), reading.wet, unit) +
                    vapourSteps(reading, *atWet, *atDry);
     if (!derived.vapourPressure || !derived.relativeHumidity) {
         return html;
     }
-    html += step(tr("Saturated at the dry bulb, %1 °C, over water: e<sub>w</sub> = %2 hPa")
-                     .arg(number(reading.input.dry.celsius(), 2), number(atDry->hectopascals(), 3)));
-    html += step(tr("Relative humidity = 100 × %1 ÷ (%2 × %3) = <b>%4 %</b>")
+    html +=
+        step(WorkingTextContext::tr("Saturated at the dry bulb, %1 °C, over water: e<sub>w</sub> = %2 hPa")
+                 .arg(number(reading.input.dry.celsius(), 2), number(atDry->hectopascals(), 3)));
+    html += step(WorkingTextContext::tr("Relative humidity = 100 × %1 ÷ (%2 × %3) = <b>%4 %</b>")
                      .arg(number(derived.vapourPressure->hectopascals(), 2),
                           number(derived.coefficient->enhancement, 4), number(atDry->hectopascals(), 3),
                           number(derived.relativeHumidity->percent(), 1)));
@@ -153,8 +157,9 @@ QString budgetTable(const psychrometry::UncertaintyBudget& budget) {
     }
     return QStringLiteral("<table cellpadding='3'><tr><td>%1</td><td align='right'>% RH</td></tr>%2"
                           "<tr><td><b>%3</b></td><td align='right'><b>%4</b></td></tr></table>")
-        .arg(tr("each by itself (one standard uncertainty)"), rows,
-             tr("together, twice the root of the squares: ±"), number(budget.relativeHumidityU95, 1));
+        .arg(WorkingTextContext::tr("each by itself (one standard uncertainty)"), rows,
+             WorkingTextContext::tr("together, twice the root of the squares: ±"),
+             number(budget.relativeHumidityU95, 1));
 }
 
 /// Whole and half degrees as printed; a reading between them with the digits it has.
@@ -174,7 +179,7 @@ QString tableHtml(const WorkingExcerpt& excerpt, const Tokens& tokens) {
     };
     QString html = QStringLiteral("<table border='1' cellspacing='0' cellpadding='5' "
                                   "style='border-collapse:collapse;border-color:%1'><tr><td>%2</td>")
-                       .arg(tokens.soft.name(), tr("dry ↓ depression →"));
+                       .arg(tokens.soft.name(), WorkingTextContext::tr("dry ↓ depression →"));
     for (std::size_t column = 0; column < excerpt.depressions.size(); ++column) {
         const bool own = column == excerpt.column;
         const QString text = line(excerpt.depressions[column]);
@@ -206,14 +211,18 @@ QString tablePart(const record::DerivedReading& reading, units::TemperatureUnit 
     if (!excerpt) {
         return {};
     }
-    QString html = heading(tr("The same from this station's table"));
-    html += step((excerpt->ice ? tr("Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.")
-                               : tr("Relative humidity in %, wick as water, at %1 hPa, degrees in %2."))
-                     .arg(number(reading.pressure.hectopascals(), 0), unitWords(unit)));
+    QString html = heading(WorkingTextContext::tr("The same from this station's table"));
+    html += step(
+        (excerpt->ice
+             ? WorkingTextContext::tr("Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.")
+             : WorkingTextContext::tr("Relative humidity in %, wick as water, at %1 hPa, degrees in %2."))
+            .arg(number(reading.pressure.hectopascals(), 0), unitWords(unit)));
     html += tableHtml(*excerpt, tokens);
     const bool empty = !excerpt->humidity[excerpt->row][excerpt->column];
-    return html + step(empty ? tr("The cell is empty: there is no air with this depression.")
-                             : tr("The reading's own row and column stand between the printed ones."));
+    return html +
+           step(empty ? WorkingTextContext::tr("The cell is empty: there is no air with this depression.")
+                      : WorkingTextContext::tr(
+                            "The reading's own row and column stand between the printed ones."));
 }
 
 } // namespace
@@ -221,7 +230,7 @@ QString tablePart(const record::DerivedReading& reading, units::TemperatureUnit 
 QString workingHtml(const record::DerivedReading& reading, const record::StationPeriod& period,
                     units::TemperatureUnit unit, const QString& about, const Tokens& tokens) {
     if (!reading.derivation) {
-        return step(tr("Both bulbs are needed for the working."));
+        return step(WorkingTextContext::tr("Both bulbs are needed for the working."));
     }
     const psychrometry::Derivation& derived = *reading.derivation;
     QString left = step(exposureWords(period.exposure).toHtmlEscaped() + QStringLiteral(": ") +
@@ -232,9 +241,10 @@ QString workingHtml(const record::DerivedReading& reading, const record::Station
     }
     QString right = tablePart(reading, unit, tokens);
     if (derived.uncertainty) {
-        right += heading(tr("How sure")) + budgetTable(*derived.uncertainty);
+        right += heading(WorkingTextContext::tr("How sure")) + budgetTable(*derived.uncertainty);
     }
-    const QString title = heading(about.isEmpty() ? tr("The working") : tr("The working: %1").arg(about));
+    const QString title = heading(about.isEmpty() ? WorkingTextContext::tr("The working")
+                                                  : WorkingTextContext::tr("The working: %1").arg(about));
     if (right.isEmpty()) {
         return title + left;
     }

@@ -3,6 +3,10 @@
 
 namespace wickbook::ui {
 
+QDate firstOf(date::year_month month) {
+    return {static_cast<int>(month.year()), static_cast<int>(static_cast<unsigned>(month.month())), 1};
+}
+
 MonthEdit::MonthEdit(QWidget* parent) : QDateEdit(parent) {
     setDisplayFormat(QStringLiteral("MMMM yyyy"));
     setDateRange(QDate(1600, 1, 1), QDate(2200, 12, 31));

@@ -19,10 +19,6 @@ namespace wickbook::ui {
 
 namespace {
 
-QDate firstOf(date::year_month month) {
-    return {static_cast<int>(month.year()), static_cast<int>(static_cast<unsigned>(month.month())), 1};
-}
-
 QString whyStaying(StayReason reason, const StayingLine& line) {
     const QLocale locale;
     switch (reason) {

@@ -30,10 +30,6 @@ date::year_month monthBefore(record::StationDate today) {
     return date::year_month{day.year(), day.month()} - date::months{1};
 }
 
-QDate firstOf(date::year_month month) {
-    return {static_cast<int>(month.year()), static_cast<int>(static_cast<unsigned>(month.month())), 1};
-}
-
 date::year_month monthOf(QDate date) {
     return date::year{date.year()} / date::month{static_cast<unsigned>(date.month())};
 }

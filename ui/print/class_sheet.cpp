@@ -20,8 +20,8 @@ struct SheetText {
     Q_DECLARE_TR_FUNCTIONS(classSheet)
 };
 
-constexpr double kBody = 10;
-constexpr double kSmall = 9;
+constexpr double kSheetBody = 10;
+constexpr double kSheetSmall = 9;
 constexpr double kRoomToWrite = 20; // points, about 7 mm
 constexpr int kEmptyLines = 16;
 constexpr int kMostColumns = 15;
@@ -53,7 +53,7 @@ QStringList pupilRow(const QLocale& locale, const comparison::PupilResult& pupil
 
 PageTable pupilTable(const QLocale& locale, const ClassSheet& sheet) {
     PageTable table;
-    table.fontSize = kBody;
+    table.fontSize = kSheetBody;
     table.leastRowHeight = sheet.answers ? 0 : kRoomToWrite;
     const QString unit = unitWords(sheet.unit);
     table.columns = {{SheetText::tr("Number"), 0.8, Qt::AlignRight},
@@ -106,7 +106,7 @@ void humidityExcerpt(PageWriter& page, const QLocale& locale, const ClassSheet& 
         return;
     }
     PageTable table;
-    table.fontSize = kSmall;
+    table.fontSize = kSheetSmall;
     table.columns.push_back({SheetText::tr("Dry"), 1.2, Qt::AlignRight});
     for (const double depression : humidity->depressions) {
         table.columns.push_back({numberWords(locale, depression, 1), 1, Qt::AlignRight});
@@ -126,7 +126,7 @@ void humidityExcerpt(PageWriter& page, const QLocale& locale, const ClassSheet& 
         SheetText::tr("Down: the dry bulb in %1. Across: dry less wet in %1. Where your row and your "
                       "column meet stands the humidity.")
             .arg(unitWords(sheet.unit)),
-        kSmall, lightTokens().soft);
+        kSheetSmall, lightTokens().soft);
     page.table(table);
 }
 
@@ -134,12 +134,12 @@ void questions(PageWriter& page, const QLocale& locale, const ClassSheet& sheet)
     page.need(150);
     page.heading(sheet.answers ? SheetText::tr("Answers") : SheetText::tr("Questions"), 12);
     if (sheet.answers) {
-        page.paragraph(roundWords(locale, sheet.round), kBody, lightTokens().ink);
+        page.paragraph(roundWords(locale, sheet.round), kSheetBody, lightTokens().ink);
         page.paragraph(
             SheetText::tr(
                 "The middle value stays where it is when a few go wrong; the mean would move with them. "
                 "Pairs differ because thermometers, wicks, places and eyes do."),
-            kBody, lightTokens().ink);
+            kSheetBody, lightTokens().ink);
         return;
     }
     for (const QString& question :
@@ -149,7 +149,7 @@ void questions(PageWriter& page, const QLocale& locale, const ClassSheet& sheet)
               "3. Whose pair is far from the others? What may have happened? How would you find out?"),
           SheetText::tr(
               "4. Compare the mean with the middle value. Which of them moves when one wick is dry?")}) {
-        page.paragraph(question, kBody, lightTokens().ink);
+        page.paragraph(question, kSheetBody, lightTokens().ink);
         page.space(26);
     }
 }
@@ -170,15 +170,15 @@ bool writeClassSheet(const ClassSheet& sheet, const QLocale& locale, QPagedPaint
     if (!sheet.answers) {
         page.paragraph(
             SheetText::tr("Date ____________   Time ____________   Place ______________________________"),
-            kBody, lightTokens().ink);
+            kSheetBody, lightTokens().ink);
         page.paragraph(
             SheetText::tr(
                 "All read the same air at the same time. Wet the wick, move air past the bulbs until the "
                 "wet one falls no further, read the wet bulb first and tenths before whole degrees. "
                 "Write down what you read, also when it looks odd. You are a number here, not a name."),
-            kBody, lightTokens().ink);
+            kSheetBody, lightTokens().ink);
         for (const QString& caution : cautionWords().mid(0, 2)) {
-            page.paragraph(caution, kSmall, lightTokens().ink);
+            page.paragraph(caution, kSheetSmall, lightTokens().ink);
         }
     }
     page.table(pupilTable(locale, sheet));
@@ -186,7 +186,7 @@ bool writeClassSheet(const ClassSheet& sheet, const QLocale& locale, QPagedPaint
     page.paragraph(SheetText::tr("Table and answers hold for this instrument (%1) and %2 hPa.")
                        .arg(exposureWords(sheet.round.setting.coefficient.exposure),
                             numberWords(locale, sheet.round.setting.pressure.hectopascals(), 0)),
-                   kSmall, lightTokens().soft);
+                   kSheetSmall, lightTokens().soft);
     questions(page, locale, sheet);
     return page.finish();
 }

@@ -14,7 +14,7 @@ namespace wickbook::ui {
 
 namespace {
 
-constexpr int kRowsShown = 4;
+constexpr int kFirstLines = 4;
 constexpr int kMostColumns = 60;
 constexpr int kNarrowest = 120;
 constexpr int kLongestCell = 24;
@@ -74,7 +74,7 @@ void ColumnsView::showColumns(const std::vector<exchange::GuessedColumn>& column
         grid->addWidget(cellLabel(shortened(guessed.header), true), 1, column);
     }
     grid->addWidget(new RuledLine(Qt::Horizontal), 2, 0, 1, std::max(count, 1));
-    for (int row = 0; row < kRowsShown && row < static_cast<int>(rows.size()); ++row) {
+    for (int row = 0; row < kFirstLines && row < static_cast<int>(rows.size()); ++row) {
         const auto& cells = rows[static_cast<std::size_t>(row)];
         for (int column = 0; column < count && column < static_cast<int>(cells.size()); ++column) {
             grid->addWidget(cellLabel(shortened(cells[static_cast<std::size_t>(column)]), false), row + 3,
@@ -82,7 +82,7 @@ void ColumnsView::showColumns(const std::vector<exchange::GuessedColumn>& column
         }
     }
     grid->setColumnStretch(count, 1);
-    grid->setRowStretch(kRowsShown + 3, 1);
+    grid->setRowStretch(kFirstLines + 3, 1);
     setWidget(page);
     page->setAutoFillBackground(false); // the area has just switched it on
     filling_ = false;

@@ -14,8 +14,6 @@ namespace wickbook::ui {
 
 namespace {
 
-constexpr QChar kNoBreakSpace{0x00A0};
-
 Speaker speakerOf(std::string_view code) {
     for (const auto family : {pairSpeech(), wickSpeech(), seriesSpeech(), rangeSpeech()}) {
         const auto found = std::find_if(family.begin(), family.end(),

@@ -13,9 +13,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString say(const char* text) {
-    return QCoreApplication::translate("limits", text);
-}
+struct LimitText {
+    Q_DECLARE_TR_FUNCTIONS(limits)
+};
 
 struct RuleEntry {
     std::string_view rule;
@@ -198,7 +198,7 @@ template <typename Table>
 QString phrase(const Table& table, std::string_view text) {
     for (const auto& entry : table) {
         if (entry.phrase == text) {
-            return say(entry.words);
+            return LimitText::tr(entry.words);
         }
     }
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -213,7 +213,7 @@ std::string_view ruleOfLimit(std::string_view name) {
 LimitRuleWords limitRuleWords(std::string_view rule) {
     for (const RuleEntry& entry : kRules) {
         if (entry.rule == rule) {
-            return {say(entry.title), say(entry.does)};
+            return {LimitText::tr(entry.title), LimitText::tr(entry.does)};
         }
     }
     const QString code = QString::fromUtf8(rule.data(), static_cast<qsizetype>(rule.size()));
@@ -225,7 +225,7 @@ QString limitNameWords(std::string_view name) {
     for (const std::string_view wanted : {name, limit}) {
         for (const NameEntry& entry : kNames) {
             if (entry.limit == wanted) {
-                return say(entry.words);
+                return LimitText::tr(entry.words);
             }
         }
     }

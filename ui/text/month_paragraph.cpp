@@ -13,8 +13,6 @@ namespace wickbook::ui {
 
 namespace {
 
-constexpr QChar kNoBreakSpace{0x00A0};
-
 struct ParagraphText {
     Q_DECLARE_TR_FUNCTIONS(paragraph)
 };

@@ -10,7 +10,6 @@ namespace wickbook::ui {
 namespace {
 
 constexpr QChar kMinus{0x2212};
-constexpr QChar kNoBreakSpace{0x00A0};
 constexpr QChar kEnDash{0x2013};
 
 QString missing() {

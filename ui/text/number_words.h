@@ -14,6 +14,9 @@
 
 namespace wickbook::ui {
 
+/// Between a number and its unit.
+inline constexpr QChar kNoBreakSpace{0x00A0};
+
 /// Fixed decimals; "–" (en dash) for a missing value.
 QString numberWords(const QLocale& locale, std::optional<double> value, int decimals);
 /// As read, with the digits that were written: "16.0", in a comma locale "16,0".
