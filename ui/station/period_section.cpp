@@ -51,7 +51,9 @@ QStringList PeriodSection::differences(const record::PeriodChange& change) const
         parts << positionWords(ownLocale(), *change.position);
     }
     if (change.elevation) {
-        parts << tr("%1 m up").arg(numberWords(ownLocale(), change.elevation->metres(), 1));
+        const double metres = change.elevation->metres();
+        parts << tr("elevation %1 m")
+                     .arg(numberWords(ownLocale(), metres, metres == std::floor(metres) ? 0 : 1));
     }
     if (change.hours) {
         QStringList hours;
@@ -148,6 +150,7 @@ void PeriodSection::takeBack(const record::Uuid& id) {
                          this);
     question.setInformativeText(previewWords(id, std::nullopt));
     QPushButton* yes = question.addButton(tr("&Take it back"), QMessageBox::AcceptRole);
+    yes->setObjectName(QStringLiteral("periodReallyTakeBack"));
     question.setDefaultButton(QMessageBox::Cancel);
     question.exec();
     if (question.clickedButton() != yes) {

@@ -86,6 +86,8 @@ TEST(StationForm, OffersTheScaleOfThePlace) {
 TEST(StationForm, AFieldIsLookedAtWhenItIsLeft) {
     ui::StationForm form;
     form.show();
+    QApplication::setActiveWindow(&form); // a field is only left in a window that has the focus
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
     const auto& message = *form.findChild<QLabel*>(QStringLiteral("stationMessage"));
     auto& latitude = field(form, "stationLatitude");
     latitude.setFocus();
@@ -206,13 +208,15 @@ TEST(PeriodSection, ChangesAPeriodAfterAPreviewAndUndoesIt) {
     QTest::keyClick(page.findChild<QPushButton*>(QStringLiteral("periodFold")), Qt::Key_Space);
     auto& list = *page.findChild<QListWidget*>(QStringLiteral("periodList"));
     ASSERT_EQ(list.count(), 2);
-    EXPECT_EQ(list.item(0)->text(), QStringLiteral("From 1 Oct 2026: 310 m up"));
+    EXPECT_EQ(list.item(0)->text(), QStringLiteral("From 1 Oct 2026: elevation 310 m"));
     EXPECT_TRUE(list.item(1)->text().startsWith(QStringLiteral("From the beginning: ")));
     list.setCurrentRow(0);
     QString said;
     QTimer::singleShot(0, qApp, [&] {
         auto* form = qobject_cast<ui::PeriodForm*>(QApplication::activeModalWidget());
         ASSERT_NE(form, nullptr);
+        QApplication::setActiveWindow(form);
+        EXPECT_TRUE(QTest::qWaitForWindowActive(form));
         EXPECT_EQ(field(*form, "periodFrom").text(), QStringLiteral("2026-10-01"));
         auto& hours = field(*form, "periodHours");
         hours.setFocus();
@@ -220,7 +224,7 @@ TEST(PeriodSection, ChangesAPeriodAfterAPreviewAndUndoesIt) {
         QTest::keyClicks(&hours, QStringLiteral("7, 21"));
         QTest::keyClick(&hours, Qt::Key_Return);
         said = form->findChild<QLabel*>(QStringLiteral("periodMessage"))->text();
-        QTest::keyClick(form->focusWidget(), Qt::Key_Return);
+        QTest::keyClick(form->findChild<QPushButton*>(QStringLiteral("periodKeep")), Qt::Key_Return);
         if (form->isVisible()) {
             form->reject();
             ADD_FAILURE() << said.toStdString();
@@ -243,8 +247,11 @@ TEST(PeriodSection, ChangesAPeriodAfterAPreviewAndUndoesIt) {
     QTimer::singleShot(0, qApp, [] {
         auto* question = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
         ASSERT_NE(question, nullptr);
+        QApplication::setActiveWindow(question);
+        EXPECT_TRUE(QTest::qWaitForWindowActive(question));
         EXPECT_TRUE(question->informativeText().contains(QStringLiteral("2 would have")));
-        QTest::keyClick(question, Qt::Key_T, Qt::AltModifier);
+        QTest::keyClick(question->findChild<QPushButton*>(QStringLiteral("periodReallyTakeBack")),
+                        Qt::Key_Space);
         if (question->isVisible()) {
             question->reject();
         }
