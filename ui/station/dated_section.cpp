@@ -78,6 +78,7 @@ void DatedSection::build(const QString& addWords) {
     connect(fold_, &QPushButton::toggled, this, [this, add](bool open) {
         unfold(open);
         if (open) {
+            foldOthers();
             shown_.empty() ? add->setFocus() : list_->setFocus();
         }
     });
@@ -103,6 +104,18 @@ void DatedSection::unfold(bool open) {
     content_->setVisible(open);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     showFold();
+}
+
+void DatedSection::foldOthers() {
+    if (parentWidget() == nullptr) {
+        return;
+    }
+    for (DatedSection* other :
+         parentWidget()->findChildren<DatedSection*>(QString{}, Qt::FindDirectChildrenOnly)) {
+        if (other != this) {
+            other->fold_->setChecked(false);
+        }
+    }
 }
 
 void DatedSection::showFold() {

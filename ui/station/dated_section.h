@@ -54,6 +54,8 @@ protected:
 
 private:
     void unfold(bool open);
+    /// One list is open at a time, so that the page stays usable in a low window.
+    void foldOthers();
     void showFold();
     [[nodiscard]] std::optional<record::Uuid> chosen() const;
     void chosenChanged();
