@@ -166,7 +166,7 @@ TEST_F(AMeddledBook, KeepsAndPassesOverKindsOfALaterVersion) {
     // Appended as a later version would, with its checksum: the book is sound, the kind unknown.
     // The checksum can't be made in SQL, so the chain reports this row, and only this row.
     meddle(path,
-           "INSERT INTO revision SELECT max(sequence) + 1, zeroblob(16), 'absence', zeroblob(16), 0, 'ab', "
+           "INSERT INTO revision SELECT max(sequence) + 1, zeroblob(16), 'ice-saints', zeroblob(16), 0, 'ab', "
            "'', '{}', zeroblob(32) FROM revision; UPDATE chain SET count = count + 1, head = zeroblob(32)");
     const auto report = verified();
     ASSERT_EQ(report.problems.size(), 1U) << said();
