@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/absence_form.h"
 
+#include "ui/station/note_length.h"
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -19,7 +20,6 @@ namespace wickbook::ui {
 
 namespace {
 constexpr int kLongestInitials = 12;
-constexpr int kLongestNote = 500;
 } // namespace
 
 AbsenceForm::AbsenceForm(const std::optional<record::Absence>& known, record::StationDate today,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/diary_form.h"
 
+#include "ui/station/note_length.h"
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -16,10 +17,6 @@
 #include <QVBoxLayout>
 
 namespace wickbook::ui {
-
-namespace {
-constexpr int kLongestNote = 500;
-}
 
 DiaryForm::DiaryForm(const std::optional<record::DiaryEntry>& known, record::StationDate today,
                      QWidget* parent)
