@@ -74,7 +74,7 @@ ColumnsDialog::ColumnsDialog(const PageHabits& habits, QWidget* parent)
 void ColumnsDialog::fill(int row) {
     const QSignalBlocker quiet(list_);
     list_->clear();
-    for (const PageColumn& column : columns_) {
+    for (const OldPageColumn& column : columns_) {
         auto* item = new QListWidgetItem(pageFieldWords(column.field), list_);
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         // A reading is its two bulbs: these columns stay.

@@ -19,7 +19,7 @@ class ColumnsDialog : public QDialog {
 public:
     explicit ColumnsDialog(const PageHabits& habits, QWidget* parent = nullptr);
 
-    [[nodiscard]] std::vector<PageColumn> columns() const { return columns_; }
+    [[nodiscard]] std::vector<OldPageColumn> columns() const { return columns_; }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -29,7 +29,7 @@ private:
     void move(int by);
     void rowChanged();
 
-    std::vector<PageColumn> columns_;
+    std::vector<OldPageColumn> columns_;
     QListWidget* list_ = nullptr;
     QCheckBox* stops_ = nullptr;
 };

@@ -284,7 +284,7 @@ void OldPage::movePenColumn(int by) {
     PageHabits habits = habits_;
     const auto place =
         std::find_if(habits.columns.begin(), habits.columns.end(),
-                     [neighbour](const PageColumn& column) { return column.field == neighbour; });
+                     [neighbour](const OldPageColumn& column) { return column.field == neighbour; });
     habits.moveColumn(field, static_cast<int>(place - habits.columns.begin()) + (by > 0 ? 1 : 0));
     applyHabits(habits);
 }

@@ -43,7 +43,7 @@ const FieldName& nameOf(PageField field) {
 }
 
 /// "dry+*": shown, Enter stops there; "wind": neither.
-QString columnText(const PageColumn& column) {
+QString columnText(const OldPageColumn& column) {
     return pageFieldName(column.field) + (column.shown ? QStringLiteral("+") : QString{}) +
            (column.onTheWay ? QStringLiteral("*") : QString{});
 }
@@ -66,7 +66,7 @@ QString pageFieldWhat(PageField field) {
     return QCoreApplication::translate("oldpage", nameOf(field).what);
 }
 
-std::vector<PageColumn> PageHabits::usualColumns() {
+std::vector<OldPageColumn> PageHabits::usualColumns() {
     return {{PageField::Dry, true, true},       {PageField::Wet, true, true},
             {PageField::Wick, true, false},     {PageField::Weather, true, false},
             {PageField::Wind, false, false},    {PageField::Pressure, false, false},
@@ -76,7 +76,7 @@ std::vector<PageColumn> PageHabits::usualColumns() {
 
 std::vector<PageField> PageHabits::shownFields() const {
     std::vector<PageField> shown;
-    for (const PageColumn& column : columns) {
+    for (const OldPageColumn& column : columns) {
         if (column.shown) {
             shown.push_back(column.field);
         }
@@ -85,14 +85,14 @@ std::vector<PageField> PageHabits::shownFields() const {
 }
 
 bool PageHabits::isOnTheWay(PageField field) const {
-    return std::any_of(columns.begin(), columns.end(), [field](const PageColumn& column) {
+    return std::any_of(columns.begin(), columns.end(), [field](const OldPageColumn& column) {
         return column.field == field && column.shown && column.onTheWay;
     });
 }
 
 void PageHabits::moveColumn(PageField field, int before) {
     const auto at = std::find_if(columns.begin(), columns.end(),
-                                 [field](const PageColumn& column) { return column.field == field; });
+                                 [field](const OldPageColumn& column) { return column.field == field; });
     const auto from = static_cast<int>(at - columns.begin());
     const int to = std::clamp(before, 0, static_cast<int>(columns.size()));
     if (from < to) {
@@ -116,17 +116,17 @@ PageHabits PageHabits::load(const QString& file, const QString& key) {
     habits.month = settings.value(QStringLiteral("month")).toDate();
     habits.paperBook = settings.value(QStringLiteral("paperBook")).toString();
     habits.readBy = settings.value(QStringLiteral("readBy")).toString();
-    std::vector<PageColumn> kept;
+    std::vector<OldPageColumn> kept;
     for (const QString& text : settings.value(QStringLiteral("columns")).toStringList()) {
         QString name = text;
-        PageColumn column;
+        OldPageColumn column;
         column.onTheWay = name.endsWith(QLatin1Char('*'));
         name.remove(QLatin1Char('*'));
         column.shown = name.endsWith(QLatin1Char('+'));
         name.remove(QLatin1Char('+'));
         for (int field = 0; field < kPageFieldCount; ++field) {
             column.field = static_cast<PageField>(field);
-            const bool again = std::any_of(kept.begin(), kept.end(), [&column](const PageColumn& other) {
+            const bool again = std::any_of(kept.begin(), kept.end(), [&column](const OldPageColumn& other) {
                 return other.field == column.field;
             });
             if (pageFieldName(column.field) == name && !again) {
@@ -156,7 +156,7 @@ void PageHabits::save(const QString& file, const QString& key) const {
     settings.setValue(QStringLiteral("paperBook"), paperBook);
     settings.setValue(QStringLiteral("readBy"), readBy);
     QStringList texts;
-    for (const PageColumn& column : columns) {
+    for (const OldPageColumn& column : columns) {
         texts << columnText(column);
     }
     settings.setValue(QStringLiteral("columns"), texts);

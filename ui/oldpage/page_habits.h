@@ -23,16 +23,16 @@ QString pageFieldHead(PageField field);
 QString pageFieldWords(PageField field);
 QString pageFieldWhat(PageField field);
 
-struct PageColumn {
+struct OldPageColumn {
     PageField field = PageField::Dry;
     bool shown = true;
     bool onTheWay = false; ///< Enter stops here
-    bool operator==(const PageColumn&) const = default;
+    bool operator==(const OldPageColumn&) const = default;
 };
 
 struct PageHabits {
-    std::vector<PageColumn> columns = usualColumns(); ///< every field once, in the order of the paper
-    bool withoutPoint = false;                        ///< 234 is 23.4
+    std::vector<OldPageColumn> columns = usualColumns(); ///< every field once, in the order of the paper
+    bool withoutPoint = false;                           ///< 234 is 23.4
     bool downTheColumn = false; ///< Enter goes to the line below, not to the next column
     bool hoursAbreast = false;  ///< each hour a block of columns, not a line of its own
     bool notesAtEnd = false;    ///< marginal notes wait for the page's end
@@ -40,7 +40,7 @@ struct PageHabits {
     QString paperBook;
     QString readBy; ///< initials on the paper
 
-    static std::vector<PageColumn> usualColumns();
+    static std::vector<OldPageColumn> usualColumns();
     [[nodiscard]] std::vector<PageField> shownFields() const;
     [[nodiscard]] bool isOnTheWay(PageField field) const;
     /// Takes the field out and puts it before the place given (0 … count).
