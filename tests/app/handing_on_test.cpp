@@ -283,7 +283,7 @@ TEST(Import, SaysOfAFileThatIsNoTextWhatIsTheMatter) {
     EXPECT_THAT(empty.err, HasSubstr("standard input: the file is empty"));
     const auto binary = station.verb("import", {"--in", "-"}, std::string("time,dry\0,wet\n", 14));
     EXPECT_EQ(binary.code, 2);
-    EXPECT_THAT(binary.err, HasSubstr("standard input: the file can't be read as text"));
+    EXPECT_THAT(binary.err, HasSubstr("standard input: the file is no text"));
 }
 
 TEST(Table, GivesHumidityForAnInstrument) {

@@ -53,7 +53,11 @@ ObservePage::ObservePage(Session& session, const QString& draftFolder, QWidget* 
     minute_.start(kMinuteMilliseconds);
 }
 
-ObservePage::~ObservePage() = default;
+ObservePage::~ObservePage() {
+    // A field that is left because the page goes would tell parts that are gone already.
+    chooser_->disconnect(this);
+    form_->disconnect(this);
+}
 
 void ObservePage::connectParts() {
     connect(chooser_, &HourChooser::changed, this, [this] {
