@@ -127,7 +127,8 @@ void MoveDialog::preview() {
                               ? tr("There are no such lines.")
                               : tr("They are in this month already. Choose the month they belong to."));
     } else {
-        QString words = moving == 1
+        QString words = moving == 0 ? tr("No line can go to %1.").arg(monthWords(locale, to))
+                        : moving == 1
                             ? tr("One line goes to the same day and hour of %1.").arg(monthWords(locale, to))
                             : tr("%1 lines go to the same days and hours of %2.")
                                   .arg(QString::number(moving), monthWords(locale, to));

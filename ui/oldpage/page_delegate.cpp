@@ -21,7 +21,8 @@ void drawTick(QPainter& painter, QPointF centre, double r) {
 }
 
 /// As in the register: tick kept, two ticks read back, hollow circle doubtful, cross wrong, stroke missing; a
-/// full square is not in the book yet, and two strokes apart are two readings that differ.
+/// hollow square is being written, a full one is not in the book, and two strokes apart are two readings that
+/// differ.
 void drawMark(QPainter& painter, const QRect& room, PageMark mark, const QColor& ink, const Tokens& tokens) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
@@ -49,6 +50,10 @@ void drawMark(QPainter& painter, const QRect& room, PageMark mark, const QColor&
         break;
     case PageMark::Excused:
         painter.drawLine(centre + QPointF{-r, 0}, centre + QPointF{r, 0});
+        break;
+    case PageMark::Typed:
+        painter.setPen(QPen(tokens.soft, 1.4));
+        painter.drawRect(QRectF(centre.x() - r * 0.7, centre.y() - r * 0.7, r * 1.4, r * 1.4));
         break;
     case PageMark::Unsaved:
         painter.setPen(Qt::NoPen);

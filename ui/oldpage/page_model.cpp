@@ -14,6 +14,8 @@ QString pageMarkWords(PageMark mark) {
     switch (mark) {
     case PageMark::Empty:
         return PageModel::tr("nothing written yet");
+    case PageMark::Typed:
+        return PageModel::tr("goes into the book when the line is left");
     case PageMark::Unsaved:
         return PageModel::tr("not in the book");
     case PageMark::Kept:
@@ -233,11 +235,13 @@ PageMark PageModel::markOf(const PageLine& shown) const {
     if (shown.readAgain == ReadAgain::Differs) {
         return habits_.notesAtEnd ? PageMark::Kept : PageMark::Differs;
     }
-    const bool unsaved =
-        shown.failed || shown.text.hasProblem() ||
-        (shown.stored ? lineTextOf(shown.stored->values, locale_) != shown.text : !shown.text.isEmpty());
-    if (unsaved) {
+    if (shown.failed || shown.text.hasProblem()) {
         return PageMark::Unsaved;
+    }
+    const bool typed =
+        shown.stored ? lineTextOf(shown.stored->values, locale_) != shown.text : !shown.text.isEmpty();
+    if (typed) {
+        return PageMark::Typed;
     }
     if (!shown.stored) {
         return PageMark::Empty;

@@ -13,6 +13,7 @@ namespace wickbook::ui {
 /// How a line stands, told by shape at its end.
 enum class PageMark {
     Empty,
+    Typed,    ///< being written; goes into the book when the line is left
     Unsaved,  ///< typed, and not in the book
     Kept,     ///< in the book
     ReadBack, ///< and read back against the paper

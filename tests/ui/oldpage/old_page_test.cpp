@@ -56,6 +56,7 @@ TEST_F(OldPageCase, ALineIsInTheBookWhenThePenLeavesItAndNotBefore) {
     part<QLineEdit>("readBy").setText(QStringLiteral("EH"));
     hand(QStringLiteral("12.4\n10.1"));
     EXPECT_FALSE(kept(1, 9));
+    EXPECT_EQ(model().markOf(model().line(0)), PageMark::Typed);
     hand(QStringLiteral("\n"));
     ASSERT_TRUE(kept(1, 9));
     const record::Observation values = kept(1, 9)->values;
