@@ -56,7 +56,7 @@ store::Result<MovePlan> planMove(const Session& session, const std::vector<recor
         // A reading made some minutes off its hour stays as far off.
         const auto was = record::momentOf(session.station(), *line.values.hour);
         const std::chrono::seconds off = was ? line.values.instant - *was : std::chrono::seconds{0};
-        MovingLine moving{line, line.values};
+        Replacement moving{line, line.values};
         record::placeInTime(moving.after, session.station(), *moment + off);
         moving.after.hour = hour;
         plan.moving.push_back(std::move(moving));
@@ -64,62 +64,9 @@ store::Result<MovePlan> planMove(const Session& session, const std::vector<recor
     return plan;
 }
 
-MoveObservations::MoveObservations(Session& session, std::vector<Line> lines, record::Author author,
-                                   const QString& text)
-    : QUndoCommand(text), session_(session), lines_(std::move(lines)), author_(std::move(author)) {}
-
 store::Result<std::size_t> MoveObservations::perform(Session& session, const MovePlan& plan,
-                                                     record::Author author, const QString& text) {
-    std::vector<store::ObservationChange> changes;
-    std::vector<Line> lines;
-    for (const MovingLine& moving : plan.moving) {
-        store::ObservationChange change;
-        change.subject = moving.before.id();
-        change.replaces = moving.before.stamp.sequence;
-        change.values = moving.after;
-        change.author = author;
-        changes.push_back(std::move(change));
-        lines.push_back({moving.before.id(), moving.before.values, moving.after});
-    }
-    if (changes.empty()) {
-        return std::size_t{0};
-    }
-    const auto receipts = session.writeAll(changes);
-    if (!receipts) {
-        return tl::unexpected(receipts.error());
-    }
-    session.undoStack().push(new MoveObservations(session, std::move(lines), std::move(author), text));
-    return receipts->size();
-}
-
-void MoveObservations::undo() {
-    swap(QObject::tr("undone: %1").arg(text()));
-}
-
-void MoveObservations::redo() {
-    if (stored_) {
-        stored_ = false; // QUndoStack redoes on push; perform has done it already
-        return;
-    }
-    swap(QObject::tr("done again: %1").arg(text()));
-}
-
-void MoveObservations::swap(const QString& why) {
-    std::vector<store::ObservationChange> changes;
-    for (const Line& line : lines_) {
-        store::ObservationChange change;
-        change.subject = line.subject;
-        change.values = line.other;
-        change.author = {author_.who, why.toStdString()};
-        changes.push_back(std::move(change));
-    }
-    if (!session_.writeAll(changes)) {
-        setObsolete(true); // the session has told why; the stack drops a command that can't be done
-        return;
-    }
-    for (Line& line : lines_) {
-        std::swap(line.other, line.current);
-    }
+                                                     const record::Author& author, const QString& text) {
+    return ReplaceObservations::perform(session, plan.moving, author, text);
 }
 
 } // namespace wickbook::ui

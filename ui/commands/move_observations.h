@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/session/session.h"
-
-#include <QUndoCommand>
+#include "ui/commands/replace_observations.h"
 
 #include <cstddef>
 #include <optional>
@@ -14,12 +12,6 @@
 /// A line that has no place there stays where it is, and the plan says why before anything is done.
 
 namespace wickbook::ui {
-
-/// A line, and what it will be.
-struct MovingLine {
-    record::StoredObservation before;
-    record::Observation after;
-};
 
 enum class StayReason {
     NoSuchDay,   ///< a 31st in a month of thirty days
@@ -37,7 +29,7 @@ struct StayingLine {
 
 struct MovePlan {
     date::year_month to{};
-    std::vector<MovingLine> moving;
+    std::vector<Replacement> moving;
     std::vector<StayingLine> staying;
 };
 
@@ -45,30 +37,11 @@ struct MovePlan {
 store::Result<MovePlan> planMove(const Session& session, const std::vector<record::StoredObservation>& lines,
                                  date::year_month to);
 
-class MoveObservations : public QUndoCommand {
+class MoveObservations {
 public:
-    /// Stores the plan's moves at once and pushes on the undo stack; all of them or none. On failure
-    /// (storage, or a line changed since the plan was made) nothing is pushed and the session has emitted
-    /// storageFailed. An empty plan stores nothing.
-    static store::Result<std::size_t> perform(Session& session, const MovePlan& plan, record::Author author,
-                                              const QString& text);
-
-    void undo() override;
-    void redo() override;
-
-private:
-    struct Line {
-        record::Uuid subject;
-        record::Observation other;   ///< what the next swap will store
-        record::Observation current; ///< what the book holds now
-    };
-    MoveObservations(Session& session, std::vector<Line> lines, record::Author author, const QString& text);
-    void swap(const QString& why);
-
-    Session& session_;
-    std::vector<Line> lines_;
-    record::Author author_;
-    bool stored_ = true; ///< the first redo has been done by perform
+    /// The plan's moves, all of them or none; as ReplaceObservations::perform.
+    static store::Result<std::size_t> perform(Session& session, const MovePlan& plan,
+                                              const record::Author& author, const QString& text);
 };
 
 } // namespace wickbook::ui

@@ -129,7 +129,8 @@ QPushButton* MarginalNote::causeRow(const QString& key, const QString& words, co
     row->addWidget(keyLabel, 0, Qt::AlignVCenter);
     QLabel* text = wrapped(words, TypeSize::Label, false);
     row->addWidget(text, 1);
-    QLabel* result = makeLabel(humidity, TypeSize::Label, false);
+    QLabel* result =
+        makeLabel(humidity.isEmpty() ? humidity : tr("RH %1").arg(humidity), TypeSize::Label, false);
     result->setFont(typeFont(TypeSize::Label, true));
     row->addWidget(result);
     for (QLabel* label : {keyLabel, text, result}) {
