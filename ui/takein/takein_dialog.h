@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/session/background_work.h"
 #include "ui/session/session.h"
-#include "ui/takein/background_work.h"
 #include "ui/takein/takein_memory.h"
 #include "ui/takein/takein_steps.h"
 

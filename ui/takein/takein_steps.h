@@ -3,7 +3,7 @@
 
 #include "core/desk/import_preview.h"
 #include "core/exchange/file_head.h"
-#include "ui/takein/background_work.h"
+#include "ui/session/background_work.h"
 
 #include <QString>
 #include <QStringList>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/takein/background_work.h"
+#include "ui/session/background_work.h"
 
 #include <QThread>
 
