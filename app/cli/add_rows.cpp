@@ -245,8 +245,10 @@ Outcome<ExitCode> addRows(const std::string& book, const std::string& in, bool s
         if (!record) {
             reject(record.error().line, ui::rejectWords(unreadableLine(record.error())).toStdString());
             if (record.error().kind == exchange::CsvErrorKind::NotReadable && input->stream().bad()) {
-                return refuse(
-                    fmt::format("{} can't be read to its end; {} saved so far.", input->name(), saved));
+                return refuse(fmt::format(
+                    "{} can't be read beyond line {}; {} saved so far. Look whether its disk or network is "
+                    "there, then give the lines that are missing.",
+                    input->name(), record.error().line, saved));
             }
             continue;
         }
@@ -255,8 +257,9 @@ Outcome<ExitCode> addRows(const std::string& book, const std::string& in, bool s
         }
         const auto& cells = (*record)->cells;
         if (cells.size() != columns->size()) {
-            reject((*record)->line, fmt::format("Not saved: {} cells where the first line has {}.",
-                                                cells.size(), columns->size()));
+            reject((*record)->line,
+                   fmt::format("Not saved: {} cells where the first line has {}; look for a stray separator.",
+                               cells.size(), columns->size()));
             continue;
         }
         ReadingFields fields;

@@ -38,7 +38,7 @@ Outcome<std::vector<PairColumn>> pairColumnsFrom(const std::string& name,
                                       name, text.empty() ? "without a name" : text));
         }
         if (!seen.insert(column).second) {
-            return refuse(fmt::format("{} has two columns {}; remove one.", name, text));
+            return refuse(fmt::format("{} has two columns {}; rename or remove one.", name, text));
         }
         columns.push_back(column);
     }
@@ -57,18 +57,20 @@ Outcome<void> take(comparison::PupilPair& pair, PairColumn column, const std::st
     if (column == PairColumn::Wick) {
         const auto wick = record::wickFromName(text);
         if (!wick) {
-            return refuse(fmt::format("{}: wick is water, ice or empty, not {}.", where, text));
+            return refuse(
+                fmt::format("{}: the wick can be water, ice or empty; \"{}\" is none of them.", where, text));
         }
         pair.wick = *wick;
         return {};
     }
     const auto number = units::parseDecimal(text);
     if (!number) {
-        return refuse(fmt::format("{}: {} is not a number; write it as 16.4.", where, text));
+        return refuse(fmt::format("{}: \"{}\" is not a number; write it as 16.4.", where, text));
     }
     if (column == PairColumn::Number) {
         if (number->decimals != 0 || number->mantissa < 0 || number->mantissa > 99999) {
-            return refuse(fmt::format("{}: the pupil's number {} is no whole number.", where, text));
+            return refuse(
+                fmt::format("{}: the pupil's number {} is no whole number; write it like 7.", where, text));
         }
         pair.number = static_cast<int>(number->mantissa);
     } else if (column == PairColumn::Dry) {
@@ -101,16 +103,18 @@ Outcome<std::vector<comparison::PupilPair>> readClassPairs(const std::string& pa
     while (true) {
         const auto line = reader.next();
         if (!line) {
-            return refuse(fmt::format("{}, line {}: it can't be read as CSV: {}", input->name(),
-                                      line.error().line, line.error().text));
+            return refuse(
+                fmt::format("{}, line {}: this can't be read as CSV, look at its quotation marks: {}",
+                            input->name(), line.error().line, line.error().text));
         }
         if (!*line) {
             break;
         }
         const std::string where = fmt::format("{}, line {}", input->name(), (*line)->line);
         if ((*line)->cells.size() != columns->size()) {
-            return refuse(fmt::format("{}: {} cells where the first line names {}.", where,
-                                      (*line)->cells.size(), columns->size()));
+            return refuse(
+                fmt::format("{}: {} cells where the first line names {}; look for a stray separator.", where,
+                            (*line)->cells.size(), columns->size()));
         }
         comparison::PupilPair pair;
         pair.number = static_cast<int>(pairs.size()) + 1;

@@ -266,7 +266,9 @@ Outcome<ExitCode> deriveFile(const std::string& inPath, const std::string& outPa
                 input->name(), record.error().line, record.error().text));
             result.findings = {unreadableRow()};
             if (record.error().kind == exchange::CsvErrorKind::NotReadable && input->stream().bad()) {
-                return refuse(fmt::format("{} can't be read to its end.", input->name()));
+                return refuse(fmt::format("{} can't be read beyond line {}; look whether its disk or network "
+                                          "is there, then try again.",
+                                          input->name(), record.error().line));
             }
         } else if ((*record)->cells.size() != columns->count()) {
             cells = std::move((*record)->cells);

@@ -24,7 +24,8 @@ Outcome<std::string> pathFor(const OpenedBook& opened, const std::vector<checks:
     }
     std::filesystem::create_directories(out, trouble);
     if (trouble) {
-        return refuse(fmt::format("The folder {} can't be made: {}.", out, trouble.message()),
+        return refuse(fmt::format("The folder {} can't be made: {}. Choose another place with --out.", out,
+                                  trouble.message()),
                       ExitCode::BookTrouble);
     }
     return (std::filesystem::path(out) / exportFileName(opened.station, readings)).string();

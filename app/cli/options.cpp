@@ -73,8 +73,8 @@ Outcome<std::int64_t> wholeNumberFrom(const std::string& option, const std::stri
                                       std::int64_t highest) {
     return decimalFrom(option, text).and_then([&](const units::Decimal& value) -> Outcome<std::int64_t> {
         if (value.decimals != 0 || value.mantissa < lowest || value.mantissa > highest) {
-            return refuse(
-                fmt::format("{} {} is no whole number from {} to {}.", option, text, lowest, highest));
+            return refuse(fmt::format("{} {} is no whole number from {} to {}; give one that is.", option,
+                                      text, lowest, highest));
         }
         return value.mantissa;
     });

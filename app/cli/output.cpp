@@ -17,8 +17,10 @@ namespace wickbook::cli {
 namespace {
 
 Refusal standardOutputFailed() {
-    return {ExitCode::BookTrouble, fmt::format("The answer can't be written to standard output: {}.",
-                                               std::generic_category().message(errno))};
+    return {ExitCode::BookTrouble,
+            fmt::format(
+                "The answer can't be written to standard output: {}. Look at where it goes, then try again.",
+                std::generic_category().message(errno))};
 }
 
 } // namespace

@@ -116,10 +116,11 @@ JsonValue roundJson(const comparison::ClassRound& round) {
 Outcome<void> writeSheet(const ClassOptions& options, const comparison::ClassRound& round,
                          units::TemperatureUnit unit) {
     if (!options.sheet.ends_with(".pdf")) {
-        return refuse(fmt::format("--sheet {}: name a file ending in .pdf.", options.sheet));
+        return refuse(fmt::format("--sheet {}: this is not the name of a PDF; name a file ending in .pdf.",
+                                  options.sheet));
     }
     if (options.paper != "a4" && options.paper != "letter") {
-        return refuse(fmt::format("--paper {}: a4 or letter.", options.paper));
+        return refuse(fmt::format("--paper can be a4 or letter; \"{}\" is neither.", options.paper));
     }
     const HeadlessApplication application;
     QByteArray bytes;
@@ -135,7 +136,8 @@ Outcome<void> writeSheet(const ClassOptions& options, const comparison::ClassRou
     }
     if (!painted) {
         return tl::unexpected(
-            Refusal{ExitCode::Internal, "The sheet could not be painted: nothing was written."});
+            Refusal{ExitCode::Internal, "The sheet could not be painted because of an error in the program: "
+                                        "nothing was written. Please report it."});
     }
     if (const auto written = ui::writeWholeFile(QString::fromStdString(options.sheet), bytes); !written) {
         return refuse(written.error().sentence.toStdString(), ExitCode::BookTrouble);

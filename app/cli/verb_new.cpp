@@ -43,7 +43,7 @@ Outcome<Scale> scaleFrom(const std::string& text, units::TemperatureUnit unit) {
         return refuse(fmt::format("--scale {}: write the lowest and the highest mark like -40,60.", text));
     }
     if (low->toDouble() >= high->toDouble()) {
-        return refuse(fmt::format("--scale {}: the lowest mark comes first.", text));
+        return refuse(fmt::format("--scale {}: the lowest mark comes first; write it like -40,60.", text));
     }
     scale.lowest = *low;
     scale.highest = *high;

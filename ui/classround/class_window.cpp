@@ -233,8 +233,10 @@ void ClassWindow::savePdf(bool answers) {
         setUpPdf(writer, classSheetTitle({{}, model_->unit(), answers}), Paper::A4);
         painted = paint(answers, writer);
     }
-    const auto written = painted ? writeWholeFile(path, bytes)
-                                 : tl::unexpected(FileError{path, tr("The sheet could not be painted.")});
+    const auto written =
+        painted ? writeWholeFile(path, bytes)
+                : tl::unexpected(FileError{path, tr("The sheet could not be painted because of an error in "
+                                                    "the program: nothing was written. Please report it.")});
     say(written ? tr("Saved.") : written.error().sentence, !written);
 }
 

@@ -223,7 +223,8 @@ QString MonthPage::writeReturn(const QString& folder, Paper paper) {
         reload();
     }
     if (!report_) {
-        return tr("The month could not be read, so nothing was written.");
+        return tr("The month could not be read, so nothing was written. Turn to another month and back, then "
+                  "try again.");
     }
     const auto written = writeMonthFiles(*report_, {folder, paper, locale()});
     const QString sentence =

@@ -253,7 +253,7 @@ void HourChooser::readFields() {
         return;
     }
     if (!typed.isValid()) {
-        showProblem(EntryField::Date, tr("There is no such date."));
+        showProblem(EntryField::Date, tr("There is no such date. Write it as day, month and year."));
         return;
     }
     date_ = typed;

@@ -124,7 +124,7 @@ void MoveDialog::preview() {
     const auto stay = static_cast<int>(plan_.staying.size());
     if (moving + stay == 0) {
         summary_->setText(lines.empty()
-                              ? tr("There are no such lines.")
+                              ? tr("There are no such lines on this page. Choose others.")
                               : tr("They are in this month already. Choose the month they belong to."));
     } else {
         QString words = moving == 0 ? tr("No line can go to %1.").arg(monthWords(locale, to))

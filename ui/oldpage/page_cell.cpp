@@ -172,7 +172,7 @@ QString takeCell(LineText& line, PageField field, const QString& typed, const Ce
         problem = takeBulb(line, field, plain, reading);
     } else if (isRepeatingMark(plain)) {
         if (reading.above == nullptr) {
-            problem = tr("There is no line above to repeat.");
+            problem = tr("There is no line above to repeat: write the cell out.");
         } else {
             cell.text = reading.above->cell(field).text;
         }

@@ -123,7 +123,8 @@ tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& 
         const std::optional<QByteArray> bytes = part.bytes();
         if (!bytes) {
             return tl::unexpected(
-                FileError{path, FileText::tr("%1 could not be drawn. The files before it were written.")
+                FileError{path, FileText::tr("%1 could not be drawn because of an error in the program. The "
+                                             "files before it were written. Please report it.")
                                     .arg(QDir::toNativeSeparators(path))});
         }
         if (auto done = writeWholeFile(path, *bytes); !done) {

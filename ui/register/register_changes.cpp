@@ -173,7 +173,7 @@ void RegisterPage::judge(record::Quality quality) {
     const report::MonthLine* line = currentLine();
     if (line == nullptr || line->reading == nullptr ||
         line->reading->reading.values().origin == record::Origin::Missing) {
-        say(tr("There is no reading here to judge."));
+        say(tr("There is no reading here to judge. Go to an hour that has one."));
         return;
     }
     const record::StoredObservation before = line->reading->reading.stored;
