@@ -60,7 +60,7 @@ TEST(ClassVerb, KeepsNamesOut) {
 TEST(ClassVerb, ABadCellIsRefusedWithItsLine) {
     const auto ran = run(kWhirled, "number,dry,wet\n1,23,16\n2,warm,16\n");
     EXPECT_EQ(ran.code, 2);
-    EXPECT_THAT(ran.err, HasSubstr("line 3: warm is not a number"));
+    EXPECT_THAT(ran.err, HasSubstr("line 3: \"warm\" is not a number"));
     EXPECT_EQ(run(kWhirled, "").code, 2);
     EXPECT_EQ(run(kWhirled, "number,dry\n1,23\n").code, 2);
 }
