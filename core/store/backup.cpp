@@ -18,7 +18,9 @@ void copyPages(SQLite::Database& source, const std::filesystem::path& target) {
         copy = std::make_unique<SQLite::Database>(target.string(), SQLite::OPEN_READWRITE,
                                                   kPatienceMilliseconds);
         sqlite3_extended_result_codes(copy->getHandle(), 1);
-        copy->exec("PRAGMA synchronous=EXTRA");
+        // Whoever puts the file under its name syncs it once, whole. A sync here would hold the book against
+        // other writers for as long as a slow disk takes.
+        copy->exec("PRAGMA synchronous=OFF");
         SQLite::Backup backup(*copy, source);
         // All pages in one step, so that no other program's write can begin the copy again and again.
         const auto deadline =

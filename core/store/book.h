@@ -4,6 +4,7 @@
 #include "core/record/clock.h"
 #include "core/record/revision.h"
 #include "core/record/station_record.h"
+#include "core/store/sha256.h"
 #include "core/store/store_error.h"
 
 #include <tl/expected.hpp>
@@ -47,6 +48,21 @@ struct ObservationChange {
 /// What was stored: the stamp as it now stands in the book.
 using Receipt = record::RevisionStamp;
 
+/// Where the chain of revisions begins and ends: tells whether two files are of one book, and whether it
+/// grew.
+struct ChainMark {
+    Checksum origin{}; ///< of the first revision: shared by all that grew out of one book
+    Checksum head{};   ///< of the last
+    std::int64_t count = 0;
+    bool operator==(const ChainMark&) const = default;
+};
+
+/// A revision without its values: enough to compare two books.
+struct RevisionBrief {
+    record::RevisionStamp stamp;
+    std::string kind; ///< "observation", or a fact's, as in resources/schema/0001_book.sql
+};
+
 /// Asked between rows of a long work; false stops it, and nothing of it stays.
 using Progress = std::function<bool(std::int64_t done, std::int64_t total)>;
 
@@ -62,6 +78,14 @@ struct VerifyReport {
     std::int64_t observations = 0;
     [[nodiscard]] bool sound() const { return problems.empty(); }
 };
+
+/// Where live observations stand; each list in order.
+struct LivePlaces {
+    std::vector<record::ObservingHour> hours;
+    std::vector<record::Instant> extras; ///< moments of those without an hour
+};
+
+class BulkAppend;
 
 class Book {
 public:
@@ -100,6 +124,12 @@ public:
     Result<std::vector<Receipt>> appendAll(std::span<const ObservationChange> changes,
                                            const Progress& progress = {});
 
+    /// Begins a long work of appending in one transaction, part by part (bulk_append.h): nobody else writes
+    /// meanwhile. Errors: what keeps the book from being written.
+    Result<BulkAppend> bulkAppend();
+
+    /// The hours and moments that are taken: little memory, whatever the length of the register.
+    [[nodiscard]] Result<LivePlaces> livePlaces() const;
     /// Live observations (not withdrawn) with from ≤ instant < to, in time order.
     [[nodiscard]] Result<std::vector<record::StoredObservation>>
     observationsBetween(record::Instant from, record::Instant to) const;
@@ -127,6 +157,16 @@ public:
     [[nodiscard]] Result<std::optional<std::pair<record::Instant, record::Instant>>> span() const;
     [[nodiscard]] Result<std::int64_t> observationCount() const;
 
+    // --- the chain, for comparing books ---------------------------------------------------------
+    /// As the book records it; only verify proves it. Zeros and no rows for a book without revisions.
+    [[nodiscard]] Result<ChainMark> chainMark() const;
+    /// The stored checksum of one revision; none where there is no such revision.
+    [[nodiscard]] Result<std::optional<Checksum>> checksumAt(std::int64_t sequence) const;
+    /// Revisions with a greater sequence, oldest first.
+    [[nodiscard]] Result<std::vector<RevisionBrief>> revisionsAfter(std::int64_t sequence) const;
+    /// Revisions of the station's facts with a greater sequence, oldest first.
+    [[nodiscard]] Result<std::vector<RevisionBrief>> factRevisionsAfter(std::int64_t sequence) const;
+
     // --- the file ------------------------------------------------------------------------------
     /// Changes whenever another program has written to the book since.
     [[nodiscard]] Result<std::int64_t> externalVersion() const;
@@ -137,6 +177,7 @@ public:
     Result<void> backupTo(const std::filesystem::path& path) const;
 
 private:
+    friend class BulkAppend;
     struct State;
     explicit Book(std::unique_ptr<State> state);
     std::unique_ptr<State> state_;

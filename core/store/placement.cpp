@@ -104,4 +104,27 @@ tl::expected<void, StoreError> checkNameIsFree(const std::filesystem::path& path
     return {};
 }
 
+tl::expected<void, StoreError> checkFolder(const std::filesystem::path& folder) {
+    struct stat status {};
+    if (::stat(folder.c_str(), &status) != 0) {
+        const bool absent = errno == ENOENT || errno == ENOTDIR;
+        return tl::unexpected(
+            StoreError{absent ? StoreErrorKind::NoSuchFile : StoreErrorKind::CannotOpen, folder.string(),
+                       "the folder can't be reached: " + std::generic_category().message(errno)});
+    }
+    if (!S_ISDIR(status.st_mode))
+        return tl::unexpected(
+            StoreError{StoreErrorKind::CannotOpen, folder.string(), "this is not a folder"});
+    return {};
+}
+
+tl::expected<void, StoreError> makeFolder(const std::filesystem::path& folder) {
+    if (::mkdir(folder.c_str(), 0777) != 0) {
+        if (errno == EEXIST)
+            return checkFolder(folder);
+        return tl::unexpected(errorFromSystem(errno, folder, "making the folder"));
+    }
+    return syncPath(folderOf(folder), O_RDONLY | O_DIRECTORY);
+}
+
 } // namespace wickbook::store

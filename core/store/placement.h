@@ -40,4 +40,10 @@ private:
 /// where the folder is missing.
 tl::expected<void, StoreError> checkNameIsFree(const std::filesystem::path& path);
 
+/// Errors: NoSuchFile, CannotOpen (something else of this name; not reachable).
+tl::expected<void, StoreError> checkFolder(const std::filesystem::path& folder);
+/// Makes a folder where there is none, durably; the one above must be there. Errors: as above, DiskFull,
+/// ReadOnly, InputOutput.
+tl::expected<void, StoreError> makeFolder(const std::filesystem::path& folder);
+
 } // namespace wickbook::store
