@@ -13,9 +13,7 @@ namespace {
 constexpr std::chrono::milliseconds kOutsideLook{2000};
 }
 
-store::Result<std::unique_ptr<Session>> Session::open(const QString& path, Clock clock) {
-    auto book =
-        store::Book::open(std::filesystem::path{path.toStdString()}, store::OpenMode::ReadWrite, clock);
+store::Result<std::unique_ptr<Session>> Session::over(store::Result<store::Book> book, Clock clock) {
     if (!book) {
         return tl::unexpected(book.error());
     }
@@ -24,24 +22,34 @@ store::Result<std::unique_ptr<Session>> Session::open(const QString& path, Clock
         return tl::unexpected(station.error());
     }
     return std::unique_ptr<Session>(new Session(std::move(*book), std::move(*station), std::move(clock)));
+}
+
+store::Result<std::unique_ptr<Session>> Session::open(const QString& path, Clock clock) {
+    return over(
+        store::Book::open(std::filesystem::path{path.toStdString()}, store::OpenMode::ReadWrite, clock),
+        clock);
+}
+
+store::Result<std::unique_ptr<Session>> Session::openToRead(const QString& path, Clock clock,
+                                                            const QString& because) {
+    auto session =
+        over(store::Book::open(std::filesystem::path{path.toStdString()}, store::OpenMode::ReadOnly, clock),
+             clock);
+    if (session) {
+        (*session)->readOnlyBecause_ = because;
+    }
+    return session;
 }
 
 store::Result<std::unique_ptr<Session>> Session::create(const QString& path,
                                                         const record::StationFacts& facts,
                                                         const record::Author& author, Clock clock) {
-    auto book = store::Book::create(std::filesystem::path{path.toStdString()}, facts, author, clock);
-    if (!book) {
-        return tl::unexpected(book.error());
-    }
-    auto station = book->station();
-    if (!station) {
-        return tl::unexpected(station.error());
-    }
-    return std::unique_ptr<Session>(new Session(std::move(*book), std::move(*station), std::move(clock)));
+    return over(store::Book::create(std::filesystem::path{path.toStdString()}, facts, author, clock), clock);
 }
 
 Session::Session(store::Book book, record::StationRecord station, Clock clock)
     : book_(std::move(book)), station_(std::move(station)), clock_(std::move(clock)) {
+    copies_ = std::make_unique<CopyKeeper>(path(), clock_);
     outsideVersion_ = book_.externalVersion().value_or(0);
     connect(&outsideTimer_, &QTimer::timeout, this, &Session::lookForOutsideChanges);
     outsideTimer_.start(kOutsideLook);
@@ -49,6 +57,13 @@ Session::Session(store::Book book, record::StationRecord station, Clock clock)
 
 QString Session::path() const {
     return QString::fromStdString(book_.path().string());
+}
+
+void Session::setObserver(const QString& initials) {
+    if (initials != observer_) {
+        observer_ = initials;
+        emit observerChanged(observer_);
+    }
 }
 
 record::StationDate Session::today() const {
@@ -62,6 +77,9 @@ units::TemperatureUnit Session::unit() const {
 }
 
 QString Session::readOnlySentence() const {
+    if (!readOnlyBecause_.isEmpty()) {
+        return readOnlyBecause_;
+    }
     const auto because = book_.readOnlyBecause();
     return because ? storeErrorWords(*because) : QString{};
 }

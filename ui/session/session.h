@@ -5,6 +5,7 @@
 #include "core/desk/hour_marks.h"
 #include "core/record/clock.h"
 #include "core/store/book.h"
+#include "ui/session/copy_keeper.h"
 
 #include <QObject>
 #include <QString>
@@ -27,6 +28,9 @@ public:
     using Clock = std::shared_ptr<const record::Clock>;
 
     static store::Result<std::unique_ptr<Session>> open(const QString& path, Clock clock);
+    /// For reading only, with the sentence that says why.
+    static store::Result<std::unique_ptr<Session>> openToRead(const QString& path, Clock clock,
+                                                              const QString& because);
     static store::Result<std::unique_ptr<Session>>
     create(const QString& path, const record::StationFacts& facts, const record::Author& author, Clock clock);
 
@@ -42,7 +46,9 @@ public:
     [[nodiscard]] QString readOnlySentence() const;
     /// Initials of who sits here, kept with the revisions. Remembered by the window.
     [[nodiscard]] QString observer() const { return observer_; }
-    void setObserver(const QString& initials) { observer_ = initials; }
+    void setObserver(const QString& initials);
+    /// Copies of the book; they are kept once the window has said where.
+    [[nodiscard]] CopyKeeper& copies() { return *copies_; }
 
     // Reading: the desk, with this station, this clock and what the station usually reads.
     [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedOn(record::StationDate from,
@@ -69,11 +75,13 @@ signals:
     void observationsChanged();
     /// The station's facts changed: everything derived is to be read again.
     void factsChanged();
+    void observerChanged(const QString& initials);
     /// A write failed; the book is as it was and the entry must stay on the screen.
     void storageFailed(const wickbook::store::StoreError& error);
 
 private:
     Session(store::Book book, record::StationRecord station, Clock clock);
+    static store::Result<std::unique_ptr<Session>> over(store::Result<store::Book> book, Clock clock);
     const checks::StationModel* model() const;
     void grew(std::int64_t changes);
 
@@ -84,6 +92,8 @@ private:
     QTimer outsideTimer_;
     std::int64_t outsideVersion_ = 0;
     QString observer_;
+    std::unique_ptr<CopyKeeper> copies_;
+    QString readOnlyBecause_; ///< where it is not the book itself that can't be written
     /// What the station usually reads, for likely causes: worked out when first asked for, and again when the
     /// facts change or the book has grown by a month of twice-daily readings and a twentieth (a register
     /// brought in). A reading more or less does not move it, so an entry never waits for it.
