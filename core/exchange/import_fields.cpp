@@ -38,12 +38,26 @@ std::vector<std::string> rejectsHeader() {
     return {"file", "line", "reason", "field", "value", "text"};
 }
 
+namespace {
+
+/// No text file can hold a zero byte: its sign stands for it, so that the rejects file can be read.
+std::string withoutZeroBytes(std::string text) {
+    static constexpr std::string_view kSymbolForNull = "\u2400";
+    for (auto at = text.find('\0'); at != std::string::npos; at = text.find('\0', at)) {
+        text.replace(at, 1, kSymbolForNull);
+    }
+    return text;
+}
+
+} // namespace
+
 std::vector<std::string> rejectsRow(const RejectedLine& line) {
     std::string reason{reasonName(line.reason)};
     if (!line.detail.empty()) {
         reason += ":" + line.detail;
     }
-    return {line.file, std::to_string(line.line), std::move(reason), line.field, line.value, line.text};
+    return {line.file,  std::to_string(line.line),    std::move(reason),
+            line.field, withoutZeroBytes(line.value), withoutZeroBytes(line.text)};
 }
 
 } // namespace wickbook::exchange
