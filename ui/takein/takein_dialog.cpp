@@ -12,7 +12,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateTime>
 #include <QDir>
 #include <QDragEnterEvent>
 #include <QDropEvent>
@@ -290,13 +289,6 @@ void TakeInDialog::showCounts() {
     save_->setVisible(!preview_->cut && !desk::rejectsOf(*preview_, onConflict()).empty());
 }
 
-QString TakeInDialog::copyPath() const {
-    const QFileInfo book(session_.path());
-    return book.dir().filePath(tr("%1 before bringing in, %2.wickbook")
-                                   .arg(book.completeBaseName(), QDateTime::currentDateTime().toString(
-                                                                     QStringLiteral("yyyy-MM-dd HHmmss"))));
-}
-
 void TakeInDialog::bringIn() {
     if (!preview_ || stage_ != Stage::Tried || work_.isRunning()) {
         return;
@@ -304,8 +296,12 @@ void TakeInDialog::bringIn() {
     setStage(Stage::Storing);
     say(tr("Bringing in…"), false);
     result_ = std::make_shared<Stored>();
-    const StoreRequest request{session_.path(), preview_, onConflict(), session_.observer(),
-                               copy_->isChecked() ? copyPath() : QString{}};
+    const StoreRequest request{session_.path(),
+                               preview_,
+                               onConflict(),
+                               session_.observer(),
+                               copy_->isChecked() ? std::optional{session_.copies().shelf()} : std::nullopt,
+                               session_.now()};
     work_.start([request, result = result_](WorkWatch& watch) { *result = storeReadings(request, watch); },
                 [this] { stored(); });
 }
@@ -326,6 +322,7 @@ void TakeInDialog::stored() {
                                        tr("bring in %1").arg(QFileInfo(looked_.files.front()).fileName()));
     session_.undoStack().push(command);
     command_ = command;
+    session_.copies().look();
     setStage(Stage::Done);
     const auto rejects = desk::rejectsOf(*preview_, onConflict()).size();
     const bool revised = onConflict() == exchange::OnConflict::Revise;
@@ -338,8 +335,8 @@ void TakeInDialog::stored() {
                                 locale().toString(static_cast<qlonglong>(marked)),
                                 locale().toString(static_cast<qlonglong>(rejects)));
     if (!result_->copy.isEmpty()) {
-        sentence += QLatin1Char(' ') + tr("The book as it was before is kept beside it as “%1”.")
-                                           .arg(QFileInfo(result_->copy).fileName());
+        sentence += QLatin1Char(' ') +
+                    tr("The book as it was before is kept among its copies as “%1”.").arg(result_->copy);
     }
     say(sentence, false);
     close_->setFocus();

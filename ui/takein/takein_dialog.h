@@ -70,7 +70,6 @@ private:
     [[nodiscard]] exchange::ImportOptions options() const;
     [[nodiscard]] exchange::OnConflict onConflict() const;
     [[nodiscard]] std::vector<std::string> header() const;
-    [[nodiscard]] QString copyPath() const;
 
     Session& session_;
     TakeInMemory memory_;

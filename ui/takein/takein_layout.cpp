@@ -160,7 +160,7 @@ void TakeInDialog::buildPreview(QVBoxLayout& page) {
 void TakeInDialog::buildFoot(QVBoxLayout& page) {
     auto* row = new QHBoxLayout;
     row->setSpacing(space::kGroup);
-    copy_ = new QCheckBox(tr("&First put a copy of the book beside it"));
+    copy_ = new QCheckBox(tr("&First keep a copy of the book"));
     copy_->setObjectName(QStringLiteral("takeInCopy"));
     copy_->setChecked(true);
     row->addWidget(copy_);

@@ -3,6 +3,7 @@
 
 #include "core/exchange/sef_join.h"
 #include "ui/takein/takein_words.h"
+#include "ui/text/copy_words.h"
 #include "ui/text/error_words.h"
 
 #include <QFile>
@@ -77,6 +78,51 @@ tl::expected<std::vector<desk::NamedPlan>, Tried> plansOf(const TryRequest& requ
     return plans;
 }
 
+/// The copy of the book as it is before a register comes in.
+class CopyBefore {
+public:
+    explicit CopyBefore(const StoreRequest& request)
+        : request_(request)
+        , folderWasThere_(request.shelf && std::filesystem::exists(request.shelf->folder)) {}
+
+    /// Why there is none; empty where there is, or none was wanted.
+    QString keep(const store::Book& book) {
+        if (!request_.shelf) {
+            return {};
+        }
+        auto kept = store::keepCopy(book, *request_.shelf, store::CopyReason::BeforeBringingIn, request_.now);
+        if (!kept) {
+            return copyTroubleWords(kept.error(), request_.shelf->folder);
+        }
+        kept_ = std::move(*kept);
+        return {};
+    }
+    /// Nothing came in: the folder is to be as it was.
+    void takeAway() {
+        std::error_code ignored;
+        if (kept_) {
+            std::filesystem::remove(kept_->path, ignored);
+            if (!folderWasThere_) {
+                std::filesystem::remove(request_.shelf->folder, ignored); // only where it is empty
+            }
+        }
+    }
+    /// Old copies that are left where something fails are dropped another day.
+    void rotate(const store::Book& book) const {
+        if (kept_) {
+            (void)store::rotateCopies(book, request_.shelf->folder, kept_->path, request_.now);
+        }
+    }
+    [[nodiscard]] QString name() const {
+        return kept_ ? QString::fromStdString(kept_->path.filename().string()) : QString{};
+    }
+
+private:
+    const StoreRequest& request_;
+    bool folderWasThere_;
+    std::optional<store::KeptCopy> kept_;
+};
+
 } // namespace
 
 LookedAt lookAt(const QStringList& files, std::optional<char> separator) {
@@ -90,7 +136,9 @@ LookedAt lookAt(const QStringList& files, std::optional<char> separator) {
             return looked;
         }
         if (!input.open(QIODevice::ReadOnly)) {
-            looked.sentence = QObject::tr("%1 can't be read: %2.").arg(nameOf(file), input.errorString());
+            looked.sentence =
+                QObject::tr("%1 can't be read: %2. Check that you may read it, or choose another file.")
+                    .arg(nameOf(file), input.errorString());
             return looked;
         }
         const auto found =
@@ -158,21 +206,17 @@ Stored storeReadings(const StoreRequest& request, WorkWatch& watch) {
         stored.sentence = storeErrorWords(book.error());
         return stored;
     }
-    if (!request.copy.isEmpty()) {
-        if (const auto copied = book->backupTo(pathOf(request.copy)); !copied) {
-            stored.sentence = QObject::tr("No copy of the book could be made, so nothing was brought in. %1")
-                                  .arg(storeErrorWords(copied.error()));
-            return stored;
-        }
+    CopyBefore copy(request);
+    if (const QString trouble = copy.keep(*book); !trouble.isEmpty()) {
+        stored.sentence = QObject::tr("Nothing was brought in. %1").arg(trouble);
+        return stored;
     }
     const auto changes = desk::changesOf(*request.preview, request.onConflict, request.who.toStdString());
     const auto receipts = book->appendAll(
         changes, [&](std::int64_t done, std::int64_t total) { return watch.go(done, total); });
     if (!receipts || receipts->empty()) {
         stored.sentence = receipts ? QString{} : storeErrorWords(receipts.error());
-        if (!request.copy.isEmpty()) {
-            QFile::remove(request.copy);
-        }
+        copy.takeAway();
         return stored;
     }
     std::size_t at = 0;
@@ -191,14 +235,17 @@ Stored storeReadings(const StoreRequest& request, WorkWatch& watch) {
             ++at;
         }
     }
-    stored.copy = request.copy;
+    stored.copy = copy.name();
+    copy.rotate(*book);
     return stored;
 }
 
 QString saveRejects(const QString& path, const std::vector<exchange::RejectedLine>& rejects) {
     QSaveFile file(path);
     const auto failed = [&] {
-        return QObject::tr("%1 could not be written: %2.").arg(nameOf(path), file.errorString());
+        return QObject::tr(
+                   "%1 could not be written: %2. Choose another folder or free some space, then try again.")
+            .arg(nameOf(path), file.errorString());
     };
     if (!file.open(QIODevice::WriteOnly)) {
         return failed();

@@ -3,6 +3,7 @@
 
 #include "core/desk/import_preview.h"
 #include "core/exchange/file_head.h"
+#include "core/store/copy_shelf.h"
 #include "ui/session/background_work.h"
 
 #include <QString>
@@ -54,14 +55,15 @@ struct BroughtIn {
 struct Stored {
     std::vector<BroughtIn> readings; ///< empty where stopped or failed: then nothing was stored
     QString sentence;                ///< why nothing was stored; empty where all went well or it was stopped
-    QString copy;                    ///< the book as it was before; empty: none was wanted
+    QString copy;                    ///< name of the copy of the book before; empty: none was wanted
 };
 struct StoreRequest {
     QString book;
     std::shared_ptr<const desk::ImportPreview> preview;
     exchange::OnConflict onConflict = exchange::OnConflict::Reject;
     QString who;
-    QString copy; ///< where a copy of the book as it is now shall lie; empty: none
+    std::optional<store::CopyShelf> shelf{}; ///< where a copy of the book as it is now is kept; none: nowhere
+    record::Instant now{};
 };
 /// One transaction or nothing: a stop or a failure leaves the book, and the folder it lies in, as they were.
 Stored storeReadings(const StoreRequest& request, WorkWatch& watch);

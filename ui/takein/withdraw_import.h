@@ -21,6 +21,9 @@ public:
 
 private:
     void store(bool back);
+    /// Beside the window, by a book of its own, after a copy has been kept.
+    store::Result<std::vector<store::Receipt>>
+    storeMany(const std::vector<store::ObservationChange>& changes);
 
     Session& session_;
     std::vector<BroughtIn> readings_;

@@ -75,7 +75,7 @@ protected:
         return QCryptographicHash::hash(file.readAll(), QCryptographicHash::Sha256);
     }
     [[nodiscard]] QStringList folder() const {
-        return QDir(book_.folder()).entryList(QDir::Files, QDir::Name);
+        return QDir(book_.folder()).entryList(QDir::AllEntries | QDir::NoDotAndDotDot, QDir::Name);
     }
 
     test::OpenBook book_;
@@ -107,11 +107,13 @@ TEST_F(TakeIn, GuessesShowsAndBringsIn) {
     ASSERT_TRUE(reading);
     EXPECT_EQ(reading->dry.value->value, (units::Decimal{42, 1}));
     EXPECT_EQ(reading->note, "mist");
-    // A copy of the book as it was lies beside it, and holds nothing of what came in.
-    const auto copies = folder().filter(QStringLiteral("before bringing in"));
+    // A copy of the book as it was stands among its copies, and holds nothing of what came in.
+    const QDir shelf(QDir(book_.folder()).filePath(QStringLiteral("hill copies")));
+    const auto copies = shelf.entryList(QDir::Files);
     ASSERT_EQ(copies.size(), 1);
-    const auto copy = store::Book::open(QDir(book_.folder()).filePath(copies.front()).toStdString(),
-                                        store::OpenMode::ReadOnly);
+    EXPECT_TRUE(copies.front().endsWith(QStringLiteral(" before-bringing-in.wickbook")));
+    const auto copy =
+        store::Book::open(shelf.filePath(copies.front()).toStdString(), store::OpenMode::ReadOnly);
     ASSERT_TRUE(copy);
     EXPECT_EQ(copy->observationCount().value(), 0);
 }
@@ -228,6 +230,29 @@ QByteArray longRegister(int days) {
         text += QByteArray::fromStdString(date) + "T21:00Z,5." + QByteArray::number(i % 10) + ",4.0\n";
     }
     return text;
+}
+
+TEST_F(TakeIn, ManyAreTakenBackBesideTheWindowAfterACopyWasKept) {
+    book_.session().copies().begin({});
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !book_.session().copies().doing(); }, 20000));
+    open(put("long.csv", longRegister(600)));
+    press("takeInBring");
+    settle();
+    ASSERT_EQ(book_.session().book().observationCount().value(), 1200);
+    press("takeInWithdraw");
+    EXPECT_EQ(book_.session().book().observationCount().value(), 0);
+    const QDir shelf(QDir(book_.folder()).filePath(QStringLiteral("hill copies")));
+    const auto before = shelf.entryList({QStringLiteral("*before-taking-back.wickbook")}, QDir::Files);
+    ASSERT_EQ(before.size(), 1);
+    EXPECT_EQ(store::Book::open(shelf.filePath(before.front()).toStdString(), store::OpenMode::ReadOnly)
+                  ->observationCount()
+                  .value(),
+              1200);
+    book_.session().undoStack().redo();
+    EXPECT_EQ(book_.session().book().observationCount().value(), 1200);
+    book_.session().undoStack().undo();
+    EXPECT_EQ(book_.session().book().observationCount().value(), 0);
+    EXPECT_TRUE(book_.session().book().verify()->sound());
 }
 
 TEST_F(TakeIn, StoppingLeavesNoTrace) {
