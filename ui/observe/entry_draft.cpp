@@ -14,6 +14,7 @@ namespace wickbook::ui {
 namespace {
 
 constexpr int kWriteAfterMilliseconds = 250;
+constexpr int kTryAgainAfterMilliseconds = 5000; ///< a full disk, a folder that is gone
 /// A draft is a few hundred bytes; anything longer is not ours.
 constexpr qint64 kLongestDraft = 64 * 1024;
 
@@ -84,7 +85,6 @@ EntryText EntryText::fromJson(const QJsonObject& object) {
 EntryDraft::EntryDraft(const QString& folder, const QString& book, QObject* parent)
     : QObject(parent), path_(folder.isEmpty() ? QString{} : QDir(folder).filePath(fileName(book))) {
     timer_.setSingleShot(true);
-    timer_.setInterval(kWriteAfterMilliseconds);
     connect(&timer_, &QTimer::timeout, this, &EntryDraft::flush);
 }
 
@@ -109,7 +109,7 @@ void EntryDraft::keep(const EntryText& entry) {
     waiting_ = entry;
     // Not restarted by the next key: at steady typing the file still follows every quarter of a second.
     if (!timer_.isActive()) {
-        timer_.start();
+        timer_.start(kWriteAfterMilliseconds);
     }
 }
 
@@ -120,11 +120,16 @@ void EntryDraft::flush() {
     }
     QDir().mkpath(QFileInfo(path_).absolutePath());
     QSaveFile file(path_);
+    bool written = false;
     if (file.open(QIODevice::WriteOnly)) {
-        file.write(QJsonDocument(waiting_->toJson()).toJson(QJsonDocument::Compact));
-        file.commit();
+        const QByteArray text = QJsonDocument(waiting_->toJson()).toJson(QJsonDocument::Compact);
+        written = file.write(text) == text.size() && file.commit();
     }
-    waiting_.reset();
+    if (written) {
+        waiting_.reset();
+    } else {
+        timer_.start(kTryAgainAfterMilliseconds); // the draft before stays meanwhile
+    }
 }
 
 void EntryDraft::drop() {

@@ -2,6 +2,7 @@
 #include "ui/station/station_page.h"
 
 #include "ui/station/absence_section.h"
+#include "ui/station/copies_section.h"
 #include "ui/station/limits_section.h"
 #include "ui/station/period_section.h"
 #include "ui/style/scrolled_column.h"
@@ -50,6 +51,9 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     outer->addWidget(new AbsenceSection(session));
     outer->addWidget(new DiarySection(session));
     outer->addWidget(new LimitsSection(session), 2);
+    copies_ = new CopiesSection(session);
+    connect(copies_, &CopiesSection::openBookAsked, this, &StationPage::openBookAsked);
+    outer->addWidget(copies_);
     connect(&session_, &Session::factsChanged, this, &StationPage::reload);
     connect(&session_, &Session::observationsChanged, this, &StationPage::reload);
     reload();
@@ -131,6 +135,10 @@ QWidget* StationPage::periodBlock(const record::StationPeriod& period, bool curr
         line(tr("Surroundings"), QString::fromStdString(period.surroundings));
     }
     return block;
+}
+
+void StationPage::showCopies() {
+    copies_->open();
 }
 
 QString StationPage::keep(const record::PeriodChange& change, const QString& why) {

@@ -14,6 +14,7 @@ class QVBoxLayout;
 
 namespace wickbook::ui {
 
+class CopiesSection;
 class PeriodSection;
 
 class StationPage : public QWidget {
@@ -25,6 +26,12 @@ public:
     /// Keeps a change of period in the book; the sentence when it could not be.
     QString keep(const record::PeriodChange& change, const QString& why);
 
+    /// Opens the section of copies.
+    void showCopies();
+
+signals:
+    void openBookAsked(const QString& path);
+
 private:
     void reload();
     QWidget* periodBlock(const record::StationPeriod& period, bool current) const;
@@ -34,6 +41,7 @@ private:
     QLabel* heading_ = nullptr;
     QLabel* book_ = nullptr;
     PeriodSection* differs_ = nullptr;
+    CopiesSection* copies_ = nullptr;
 };
 
 } // namespace wickbook::ui
