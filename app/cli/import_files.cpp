@@ -3,60 +3,28 @@
 
 #include "app/cli/book_access.h"
 #include "app/cli/console.h"
+#include "app/cli/import_tally.h"
 #include "app/cli/input.h"
+#include "app/cli/interrupt.h"
 #include "app/cli/output.h"
 #include "core/desk/checked_range.h"
 #include "core/exchange/file_head.h"
 #include "core/exchange/sef_join.h"
+#include "core/store/bulk_append.h"
 #include "ui/text/error_words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <map>
 #include <tuple>
 
 namespace wickbook::cli {
 
 namespace {
 
-/// Rejected lines told one by one; the rest is in the rejects file.
-constexpr std::size_t kMostToldLines = 20;
-
-/// What came of all files together.
-struct ImportTally {
-    std::int64_t lines = 0;
-    std::int64_t incomplete = 0;
-    std::int64_t added = 0;
-    std::int64_t revised = 0;
-    std::int64_t kept = 0;
-    std::int64_t same = 0;
-    std::vector<exchange::RejectedLine> rejected;
-    std::vector<store::ObservationChange> changes;
-};
-
-bool isIncomplete(const record::Observation& values) {
-    return values.dry.given() != values.wet.given();
-}
-
-Outcome<exchange::TakenReadings> readingsOf(const store::Book& book) {
-    exchange::TakenReadings taken;
-    const auto span = book.span();
-    if (!span) {
-        return refuse(span.error());
-    }
-    if (*span) {
-        auto stored = book.observationsBetween((*span)->first, (*span)->second + std::chrono::seconds{1});
-        if (!stored) {
-            return refuse(stored.error());
-        }
-        for (record::StoredObservation& reading : *stored) {
-            taken.add(std::move(reading));
-        }
-    }
-    return taken;
-}
+/// Days checked at once where --strict asks for findings.
+constexpr date::days kDaysCheckedAtOnce{366};
 
 /// What each column was taken for, so that a wrong guess is seen.
 void tellColumns(const std::string& name, const exchange::ImportPlan& plan) {
@@ -74,7 +42,7 @@ void tellColumns(const std::string& name, const exchange::ImportPlan& plan) {
                     aside.empty() ? std::string{} : "; left aside: " + aside));
 }
 
-Outcome<void> refuseFile(const std::string& name, exchange::ImportError error) {
+tl::unexpected<Refusal> refuseFile(const std::string& name, exchange::ImportError error) {
     using Kind = exchange::ImportErrorKind;
     if (error.kind == Kind::EmptyFile || error.kind == Kind::NotReadable || error.kind == Kind::NoLines ||
         error.kind == Kind::BinaryFile) {
@@ -83,25 +51,120 @@ Outcome<void> refuseFile(const std::string& name, exchange::ImportError error) {
     return refuse(fmt::format("{}: {}", name, ui::importErrorWords(error).toStdString()));
 }
 
-/// Holds a plan against the book and adds what comes of it to the tally.
-void takePlan(exchange::ImportPlan plan, const std::string& name, const ImportRequest& request,
-              exchange::TakenReadings& taken, ImportTally& tally) {
-    auto decision = exchange::decideConflicts(plan, name, taken, request.onConflict);
-    tally.lines += plan.lines;
-    tally.added += decision.added;
-    tally.revised += decision.revised;
-    tally.kept += decision.kept;
-    tally.same += decision.same;
-    const auto moveInto = [&](std::vector<exchange::RejectedLine>& lines) {
-        std::move(lines.begin(), lines.end(), std::back_inserter(tally.rejected));
-    };
-    const auto firstOfFile = static_cast<std::ptrdiff_t>(tally.rejected.size());
-    moveInto(plan.rejected);
-    moveInto(decision.rejected);
-    std::stable_sort(
-        tally.rejected.begin() + firstOfFile, tally.rejected.end(),
-        [](const auto& a, const auto& b) { return std::tie(a.file, a.line) < std::tie(b.file, b.line); });
-    for (exchange::PlannedChange& planned : decision.changes) {
+/// Whether the book holds a live reading at this hour or moment, told from lists so that few are read.
+class PlacesOfBook {
+public:
+    explicit PlacesOfBook(store::LivePlaces places) : places_(std::move(places)) {}
+    [[nodiscard]] bool has(const record::Observation& values) const {
+        return values.hour ? std::binary_search(places_.hours.begin(), places_.hours.end(), *values.hour)
+                           : std::binary_search(places_.extras.begin(), places_.extras.end(), values.instant);
+    }
+
+private:
+    store::LivePlaces places_;
+};
+
+/// The live reading at the hour or, for an extra reading, at the moment.
+store::Result<std::optional<record::StoredObservation>> readingAt(const store::Book& book,
+                                                                  const record::Observation& values) {
+    if (values.hour) {
+        return book.atHour(*values.hour);
+    }
+    auto there = book.observationsBetween(values.instant, values.instant + std::chrono::seconds{1});
+    if (!there) {
+        return tl::unexpected(there.error());
+    }
+    const auto extra =
+        std::find_if(there->begin(), there->end(), [](const auto& one) { return !one.values.hour; });
+    return extra == there->end() ? std::nullopt : std::optional{std::move(*extra)};
+}
+
+/// One import: files are planned part by part, each part is held against the book and appended, and all of it
+/// becomes true in one commit. The book is nobody else's from the first part on.
+class Importing {
+public:
+    Importing(const ImportRequest& request, OpenedBook& opened) : request_(request), opened_(opened) {
+        if (request.files.size() == 1) {
+            taken_.forgetLines();
+        }
+    }
+
+    Outcome<void> openRejects() {
+        if (request_.rejects.empty()) {
+            return {};
+        }
+        auto output = Output::open(request_.rejects);
+        if (!output) {
+            return tl::unexpected(output.error());
+        }
+        rejects_ = std::move(*output);
+        rejects_->csv(exchange::rejectsHeader());
+        return {};
+    }
+
+    Outcome<void> take(const std::string& path);
+    /// Joins the SEF files on time, and makes everything true.
+    Outcome<void> finish();
+    [[nodiscard]] const ImportTally& tally() const { return tally_; }
+
+private:
+    using Observations = std::vector<exchange::PlannedObservation>;
+    using Rejected = std::vector<exchange::RejectedLine>;
+
+    /// Reads the book's places, once, and holds the book from then on.
+    Outcome<void> begin();
+    Outcome<void> takePart(Observations& observations, Rejected& rejected, const std::string& name);
+    Outcome<void> append(std::vector<exchange::PlannedChange>& changes, const std::string& name);
+    static tl::unexpected<Refusal> interrupted() {
+        return refuse("Stopped: nothing was imported, and nothing was changed.", ExitCode::Interrupted);
+    }
+
+    const ImportRequest& request_;
+    OpenedBook& opened_;
+    const Interrupt interrupt_;
+    exchange::TakenReadings taken_;
+    ImportTally tally_;
+    std::vector<exchange::SefFile> sef_;
+    std::optional<Output> rejects_;
+    std::optional<PlacesOfBook> places_;
+    std::optional<store::BulkAppend> bulk_;
+    std::optional<store::StoreError> readTrouble_;
+};
+
+Outcome<void> Importing::begin() {
+    if (places_) {
+        return {};
+    }
+    if (!request_.dryRun) {
+        auto bulk = opened_.book.bulkAppend();
+        if (!bulk) {
+            return refuse(bulk.error());
+        }
+        bulk_ = std::move(*bulk);
+    }
+    auto places = opened_.book.livePlaces();
+    if (!places) {
+        return refuse(places.error());
+    }
+    places_.emplace(std::move(*places));
+    taken_.askBook([this](const record::Observation& values) -> std::optional<record::StoredObservation> {
+        if (!places_->has(values)) {
+            return std::nullopt;
+        }
+        auto reading = readingAt(opened_.book, values);
+        if (!reading) {
+            readTrouble_ = reading.error();
+            return std::nullopt;
+        }
+        return std::move(*reading);
+    });
+    return {};
+}
+
+Outcome<void> Importing::append(std::vector<exchange::PlannedChange>& changes, const std::string& name) {
+    std::vector<store::ObservationChange> part;
+    part.reserve(changes.size());
+    for (exchange::PlannedChange& planned : changes) {
         store::ObservationChange change;
         change.author = {planned.values.observer.empty() ? accountName() : planned.values.observer,
                          fmt::format("imported from {}, line {}", planned.file.empty() ? name : planned.file,
@@ -110,56 +173,90 @@ void takePlan(exchange::ImportPlan plan, const std::string& name, const ImportRe
             change.subject = planned.replaces->id();
             change.replaces = planned.replaces->stamp.sequence;
         }
-        tally.incomplete += isIncomplete(planned.values) ? 1 : 0;
+        tally_.takeOver(planned.values);
         change.values = std::move(planned.values);
-        tally.changes.push_back(std::move(change));
+        part.push_back(std::move(change));
     }
+    if (bulk_ && !part.empty()) {
+        if (const auto stored = bulk_->append(part); !stored) {
+            return refuse(stored.error());
+        }
+    }
+    return {};
 }
 
-/// The files of a request: CSV files are planned one by one, SEF files are kept until all are read.
-class Planning {
-public:
-    Planning(const ImportRequest& request, const OpenedBook& opened, exchange::TakenReadings& taken,
-             ImportTally& tally)
-        : request_(request), opened_(opened), taken_(taken), tally_(tally) {}
+Outcome<void> Importing::takePart(Observations& observations, Rejected& rejected, const std::string& name) {
+    if (auto begun = begin(); !begun) {
+        return begun;
+    }
+    exchange::ImportPlan part;
+    part.observations = std::move(observations);
+    auto decision = exchange::decideConflicts(part, name, taken_, request_.onConflict);
+    if (readTrouble_) {
+        return refuse(*readTrouble_);
+    }
+    tally_.added += decision.added;
+    tally_.revised += decision.revised;
+    tally_.kept += decision.kept;
+    tally_.same += decision.same;
+    std::move(decision.rejected.begin(), decision.rejected.end(), std::back_inserter(rejected));
+    std::stable_sort(rejected.begin(), rejected.end(), [](const auto& a, const auto& b) {
+        return std::tie(a.file, a.line) < std::tie(b.file, b.line);
+    });
+    for (const exchange::RejectedLine& line : rejected) {
+        tally_.reject(line);
+        if (rejects_) {
+            rejects_->csv(exchange::rejectsRow(line));
+        }
+    }
+    return append(decision.changes, name);
+}
 
-    Outcome<void> take(const std::string& path) {
-        auto input = Input::open(path);
-        if (!input) {
-            return tl::unexpected(input.error());
+Outcome<void> Importing::take(const std::string& path) {
+    auto input = Input::open(path);
+    if (!input) {
+        return tl::unexpected(input.error());
+    }
+    ProgressLine progress("importing");
+    const auto show = [&](std::int64_t bytes) {
+        progress.show(bytes, input->size());
+        return !interrupt_.wished();
+    };
+    const auto kind = exchange::fileKindOf(input->head());
+    if (kind == exchange::FileKind::Binary) {
+        return refuseFile(input->name(), {exchange::ImportErrorKind::BinaryFile, {}});
+    }
+    if (kind == exchange::FileKind::Sef) {
+        auto file = exchange::readSef(input->stream(), input->name(), show);
+        if (!file) {
+            return interrupt_.wished() ? interrupted() : refuseFile(input->name(), std::move(file.error()));
         }
-        ProgressLine progress("reading");
-        const auto show = [&](std::int64_t bytes) {
-            progress.show(bytes, input->size());
-            return true;
-        };
-        const auto kind = exchange::fileKindOf(input->head());
-        if (kind == exchange::FileKind::Binary) {
-            return refuseFile(input->name(), {exchange::ImportErrorKind::BinaryFile, {}});
-        }
-        if (kind == exchange::FileKind::Sef) {
-            auto file = exchange::readSef(input->stream(), input->name(), show);
-            if (!file) {
-                return refuseFile(input->name(), std::move(file.error()));
-            }
-            sef_.push_back(std::move(*file));
-            return {};
-        }
-        auto plan =
-            exchange::planCsvImport(input->stream(), input->name(), opened_.station, request_.options, show);
-        if (!plan) {
-            return refuseFile(input->name(), std::move(plan.error()));
-        }
-        tellColumns(input->name(), *plan);
-        takePlan(std::move(*plan), input->name(), request_, taken_, tally_);
+        sef_.push_back(std::move(*file));
         return {};
     }
+    std::optional<Refusal> trouble;
+    const auto plan = exchange::planCsvInParts(
+        input->stream(), input->name(), opened_.station, request_.options,
+        [&](Observations& observations, Rejected& rejected) {
+            if (auto taken = takePart(observations, rejected, input->name()); !taken) {
+                trouble = taken.error();
+            }
+            return !trouble && !interrupt_.wished();
+        },
+        show);
+    if (trouble) {
+        return tl::unexpected(*trouble);
+    }
+    if (!plan) {
+        return interrupt_.wished() ? interrupted() : refuseFile(input->name(), plan.error());
+    }
+    tally_.lines += plan->lines;
+    tellColumns(input->name(), *plan);
+    return {};
+}
 
-    /// Joins the SEF files on time.
-    Outcome<void> finish() {
-        if (sef_.empty()) {
-            return {};
-        }
+Outcome<void> Importing::finish() {
+    if (!sef_.empty()) {
         std::string names;
         for (const exchange::SefFile& file : sef_) {
             names += (names.empty() ? "" : ", ") + file.name;
@@ -171,85 +268,52 @@ public:
         for (const exchange::AsideFile& aside : plan->aside) {
             say(fmt::format("{}: {}", aside.file, ui::asideFileWords(aside).toStdString()));
         }
-        takePlan(std::move(*plan), names, request_, taken_, tally_);
-        return {};
-    }
-
-private:
-    const ImportRequest& request_;
-    const OpenedBook& opened_;
-    exchange::TakenReadings& taken_;
-    ImportTally& tally_;
-    std::vector<exchange::SefFile> sef_;
-};
-
-Outcome<void> writeRejects(const std::string& path, const ImportTally& tally) {
-    auto output = Output::open(path);
-    if (!output) {
-        return tl::unexpected(output.error());
-    }
-    output->csv(exchange::rejectsHeader());
-    for (const exchange::RejectedLine& line : tally.rejected) {
-        output->csv(exchange::rejectsRow(line));
-    }
-    return output->finish();
-}
-
-void tellRejected(const ImportRequest& request, const ImportTally& tally) {
-    const std::size_t told = std::min(tally.rejected.size(), kMostToldLines);
-    for (std::size_t i = 0; i < told; ++i) {
-        const exchange::RejectedLine& line = tally.rejected[i];
-        say(fmt::format("{}, line {}: rejected: {}.", line.file, line.line,
-                        ui::rejectWords(line).toStdString()));
-    }
-    if (told < tally.rejected.size()) {
-        say(fmt::format("… and {} more{}.", tally.rejected.size() - told,
-                        request.rejects.empty() ? "; name a file with --rejects to have them all"
-                                                : ", all in the rejects file"));
-    }
-}
-
-void tellSummary(const ImportRequest& request, const ImportTally& tally) {
-    say(fmt::format(
-        "{}Lines read: {}. Imported: {}, of these incomplete: {}. Revised: {}. Kept as in the book: {}. "
-        "There already: {}. Rejected: {}.",
-        request.dryRun ? "Dry run, nothing was stored. " : "", tally.lines, tally.added, tally.incomplete,
-        tally.revised, tally.kept, tally.same, tally.rejected.size()));
-    std::map<std::string, std::int64_t> reasons;
-    for (const exchange::RejectedLine& line : tally.rejected) {
-        ++reasons[exchange::rejectsRow(line).at(2)];
-    }
-    if (!reasons.empty()) {
-        std::string text;
-        for (const auto& [reason, count] : reasons) {
-            text += fmt::format("{}{} {}", text.empty() ? "" : ", ", reason, count);
+        tally_.lines += plan->lines;
+        if (auto taken = takePart(plan->observations, plan->rejected, names); !taken) {
+            return taken;
         }
-        say(fmt::format("Reasons: {}.", text));
     }
+    if (interrupt_.wished()) {
+        return interrupted();
+    }
+    // The rejects file first: where it can't be written, nothing is stored and nothing of the lines is lost.
+    if (rejects_) {
+        if (auto written = rejects_->finish(); !written) {
+            return written;
+        }
+    }
+    // Where nothing came in, the book is not touched.
+    if (bulk_ && tally_.added + tally_.revised > 0) {
+        if (const auto stored = bulk_->commit(); !stored) {
+            return refuse(stored.error());
+        }
+    }
+    bulk_.reset();
+    return {};
 }
 
-/// Whether anything that came in has a finding: asked only where --strict makes a difference.
+/// Whether anything in the days that something came in on has a finding: asked only where --strict makes a
+/// difference.
 Outcome<bool> anyFinding(const OpenedBook& opened, const ImportTally& tally) {
-    if (tally.changes.empty()) {
+    if (!tally.firstDay) {
         return false;
     }
-    const auto [first, last] =
-        std::minmax_element(tally.changes.begin(), tally.changes.end(), [](const auto& a, const auto& b) {
-            return record::filedDate(a.values) < record::filedDate(b.values);
-        });
     const record::SystemClock clock;
     ProgressLine progress("checking");
-    const auto checked = desk::checkedOn(
-        opened.book, opened.station, record::filedDate(first->values), record::filedDate(last->values),
-        clock.now(), nullptr, [&](std::size_t done, std::size_t total) {
-            progress.show(static_cast<std::int64_t>(done), static_cast<std::int64_t>(total));
+    const auto all = (*tally.lastDay - *tally.firstDay).count() + 1;
+    for (record::StationDate day = *tally.firstDay; day <= *tally.lastDay; day += kDaysCheckedAtOnce) {
+        progress.show((day - *tally.firstDay).count(), all);
+        const auto last = std::min(day + kDaysCheckedAtOnce - date::days{1}, *tally.lastDay);
+        const auto checked = desk::checkedOn(opened.book, opened.station, day, last, clock.now(), nullptr);
+        if (!checked) {
+            return refuse(checked.error());
+        }
+        if (std::any_of(checked->begin(), checked->end(),
+                        [](const checks::CheckedReading& reading) { return !reading.findings.empty(); })) {
             return true;
-        });
-    if (!checked) {
-        return refuse(checked.error());
+        }
     }
-    return std::any_of(checked->begin(), checked->end(),
-                       [](const checks::CheckedReading& reading) { return !reading.findings.empty(); });
+    return false;
 }
 
 } // namespace
@@ -259,39 +323,21 @@ Outcome<ExitCode> importFiles(const ImportRequest& request) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
-    auto taken = readingsOf(opened->book);
-    if (!taken) {
-        return tl::unexpected(taken.error());
+    Importing importing(request, *opened);
+    auto done = importing.openRejects();
+    for (auto file = request.files.begin(); done && file != request.files.end(); ++file) {
+        done = importing.take(*file);
     }
-    ImportTally tally;
-    Planning planning(request, *opened, *taken, tally);
-    for (const std::string& file : request.files) {
-        if (auto planned = planning.take(file); !planned) {
-            return tl::unexpected(planned.error());
-        }
+    if (done) {
+        done = importing.finish();
     }
-    if (auto planned = planning.finish(); !planned) {
-        return tl::unexpected(planned.error());
+    if (!done) {
+        return tl::unexpected(done.error());
     }
-    // The rejects file first: where it can't be written, nothing is stored and nothing of the lines is lost.
-    if (!request.rejects.empty()) {
-        if (auto written = writeRejects(request.rejects, tally); !written) {
-            return tl::unexpected(written.error());
-        }
-    }
-    if (!request.dryRun && !tally.changes.empty()) {
-        ProgressLine progress("storing");
-        const auto stored = opened->book.appendAll(tally.changes, [&](std::int64_t done, std::int64_t total) {
-            progress.show(done, total);
-            return true;
-        });
-        if (!stored) {
-            return refuse(stored.error());
-        }
-    }
-    tellRejected(request, tally);
-    tellSummary(request, tally);
-    bool found = !tally.rejected.empty();
+    const ImportTally& tally = importing.tally();
+    tellRejected(tally, request.rejects);
+    tellSummary(tally, request.dryRun);
+    bool found = tally.rejected > 0;
     if (request.strict && !found && !request.dryRun) {
         const auto any = anyFinding(*opened, tally);
         if (!any) {

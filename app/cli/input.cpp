@@ -49,6 +49,22 @@ protected:
         return traits_type::to_int_type(*gptr());
     }
 
+    // A file can be read again from where it stood; a pipe can't, and says so.
+    pos_type seekoff(off_type offset, std::ios_base::seekdir from, std::ios_base::openmode) override {
+        if (from == std::ios_base::cur && offset == 0) {
+            const off_t at = ::lseek(descriptor_, 0, SEEK_CUR);
+            return at < 0 ? pos_type(off_type(-1)) : pos_type(at - (egptr() - gptr()));
+        }
+        return pos_type(off_type(-1));
+    }
+    pos_type seekpos(pos_type at, std::ios_base::openmode) override {
+        if (::lseek(descriptor_, static_cast<off_t>(off_type(at)), SEEK_SET) < 0) {
+            return pos_type(off_type(-1));
+        }
+        setg(nullptr, nullptr, nullptr);
+        return at;
+    }
+
 private:
     int descriptor_;
     std::array<char, 64U * 1024U> bytes_{};
@@ -69,7 +85,8 @@ Outcome<Input> Input::open(const std::string& path) {
             return refuse(fmt::format("{} is a folder; name a file in it.", path));
         }
         if (descriptor < 0) {
-            return refuse(fmt::format("{} can't be read: {}.", path, std::generic_category().message(errno)));
+            return refuse(fmt::format("{} can't be read: {}. Check the name, and that you may read it.", path,
+                                      std::generic_category().message(errno)));
         }
         input.size_ = S_ISREG(found.st_mode) ? static_cast<std::int64_t>(found.st_size) : 0;
     }

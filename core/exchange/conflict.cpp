@@ -60,6 +60,9 @@ void TakenReadings::add(record::StoredObservation reading) {
 }
 
 void TakenReadings::addFromFile(const record::Observation& values) {
+    if (!remembersLines_) {
+        return;
+    }
     if (values.hour) {
         fileHours_.insert_or_assign(*values.hour, values);
     } else {
@@ -68,6 +71,10 @@ void TakenReadings::addFromFile(const record::Observation& values) {
 }
 
 const record::StoredObservation* TakenReadings::inBook(const record::Observation& values) const {
+    if (askBook_) {
+        asked_ = askBook_(values);
+        return asked_ ? &*asked_ : nullptr;
+    }
     return values.hour ? find(bookHours_, *values.hour) : find(bookExtras_, values.instant);
 }
 

@@ -5,6 +5,7 @@
 #include "core/record/revision.h"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 #include <vector>
@@ -18,20 +19,31 @@
 
 namespace wickbook::exchange {
 
-/// What is taken, by hour and, for extra readings, by moment. Holds copies.
+/// What is taken, by hour and, for extra readings, by moment. Holds copies, unless a long work asks the book
+/// each time.
 class TakenReadings {
 public:
+    using AskBook =
+        std::function<std::optional<record::StoredObservation>(const record::Observation& values)>;
+    /// Readings of the book are asked for one by one: the live one at the hour or, for an extra reading, the
+    /// moment.
+    void askBook(AskBook ask) { askBook_ = std::move(ask); }
+    /// Lines taken over need not be remembered: there is one file, whose plan knows its own.
+    void forgetLines() { remembersLines_ = false; }
     /// A live reading of the book.
     void add(record::StoredObservation reading);
     /// A line of a file taken before; what follows for the same hour is the same hour twice.
     void addFromFile(const record::Observation& values);
 
-    /// The book's reading in the way; nullptr: none.
+    /// The book's reading in the way; nullptr: none. Holds until the next question.
     [[nodiscard]] const record::StoredObservation* inBook(const record::Observation& values) const;
     /// Values of an earlier file for the same hour or moment; nullptr: none.
     [[nodiscard]] const record::Observation* inFiles(const record::Observation& values) const;
 
 private:
+    AskBook askBook_;
+    bool remembersLines_ = true;
+    mutable std::optional<record::StoredObservation> asked_;
     std::map<record::ObservingHour, record::StoredObservation> bookHours_;
     std::map<record::Instant, record::StoredObservation> bookExtras_;
     std::map<record::ObservingHour, record::Observation> fileHours_;

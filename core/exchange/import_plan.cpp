@@ -42,19 +42,40 @@ bool isNumberField(const std::optional<ImportField>& field) {
            field == ImportField::Maximum || field == ImportField::Minimum;
 }
 
-/// Plans one file line by line; lines whose dates wait for the rest of the file are held back.
+/// Plans one file line by line. Lines whose dates wait for the rest of the file are held back; where parts
+/// are handed over, the input is rather read twice, if it can be.
 class Planner {
 public:
-    Planner(const std::string& fileName, const record::StationRecord& station, const ImportOptions& options)
-        : fileName_(fileName), station_(station), options_(options) {}
+    Planner(const std::string& fileName, const record::StationRecord& station, const ImportOptions& options,
+            const PlanPart& take, const ImportProgress& progress)
+        : fileName_(fileName)
+        , station_(station)
+        , given_(options)
+        , options_(options)
+        , take_(take)
+        , progress_(progress) {}
 
-    tl::expected<ImportPlan, ImportError> plan(std::istream& input, const ImportProgress& progress);
+    tl::expected<ImportPlan, ImportError> plan(std::istream& input);
 
 private:
+    using Done = tl::expected<void, ImportError>;
+    /// Reads from the beginning to the end, or to the first line that waits for dates. Lines up to the one
+    /// that made it stop the last time are passed over: they are planned.
+    Done read(std::istream& input);
+    /// The rest of the file for its dates alone.
+    Done lookAtDates(CsvReader& reader);
+    Done handOver(std::size_t least);
+    [[nodiscard]] bool asked(const CsvReader& reader) {
+        return !progress_ || ++questions_ % kLinesBetweenQuestions != 0 || progress_(reader.bytesRead());
+    }
+    static tl::unexpected<ImportError> stopped() {
+        return tl::unexpected(ImportError{ImportErrorKind::Stopped, {}});
+    }
     tl::expected<void, ImportError> takeHeader(CsvReader& reader);
     void takeRecord(CsvRecord record);
     void rejectUnreadable(const CsvError& error);
     [[nodiscard]] bool looksLikeDecimalComma(const std::vector<std::string>& cells) const;
+    void dropEmptyEnd(CsvRecord& record) const;
     bool rejectRagged(CsvRecord& record);
     bool waitsForDates(const CsvRecord& record);
     void planRecord(CsvRecord record);
@@ -62,7 +83,15 @@ private:
 
     const std::string& fileName_;
     const record::StationRecord& station_;
+    const ImportOptions& given_;
     ImportOptions options_;
+    const PlanPart& take_;
+    const ImportProgress& progress_;
+    std::int64_t questions_ = 0;
+    std::int64_t planned_ = 0; ///< lines done with before the input was read again
+    bool rereads_ = false;     ///< the input can be read again
+    bool waited_ = false;      ///< a line was met whose date needs the rest of the file
+    bool orderKnown_ = false;
     ImportPlan plan_;
     DateGuess dates_;
     std::vector<CsvRecord> held_;
@@ -108,6 +137,9 @@ void Planner::reject(RejectedLine line, std::int64_t number, std::string text) {
 
 void Planner::rejectUnreadable(const CsvError& error) {
     ++plan_.lines;
+    if (plan_.lines <= planned_) {
+        return;
+    }
     reject({{}, 0, {}, RejectReason::Unreadable, {}, {}, detailOf(error.kind)}, error.line, error.text);
 }
 
@@ -132,12 +164,16 @@ bool Planner::looksLikeDecimalComma(const std::vector<std::string>& cells) const
     return false;
 }
 
-bool Planner::rejectRagged(CsvRecord& record) {
-    const std::size_t expected = plan_.columns.size();
-    // Spreadsheets write separators behind the last column.
-    while (record.cells.size() > expected && trimmedCell(record.cells.back()).empty()) {
+/// Spreadsheets write separators behind the last column.
+void Planner::dropEmptyEnd(CsvRecord& record) const {
+    while (record.cells.size() > plan_.columns.size() && trimmedCell(record.cells.back()).empty()) {
         record.cells.pop_back();
     }
+}
+
+bool Planner::rejectRagged(CsvRecord& record) {
+    const std::size_t expected = plan_.columns.size();
+    dropEmptyEnd(record);
     if (record.cells.size() == expected) {
         return false;
     }
@@ -155,7 +191,7 @@ bool Planner::waitsForDates(const CsvRecord& record) {
     for (std::size_t i = 0; i < plan_.columns.size(); ++i) {
         const auto& field = plan_.columns[i].field;
         if (field == ImportField::Date || field == ImportField::Time) {
-            waits = (dates_.look(record.cells[i]) && order_ == DateOrder::Unknown) || waits;
+            waits = (dates_.look(record.cells[i]) && order_ == DateOrder::Unknown && !orderKnown_) || waits;
         }
     }
     return waits;
@@ -166,11 +202,18 @@ void Planner::takeRecord(CsvRecord record) {
         return; // a line of blanks
     }
     ++plan_.lines;
+    if (plan_.lines <= planned_) {
+        return;
+    }
     if (rejectRagged(record)) {
         return;
     }
     // Once a line waits, all behind it do, so that the plan keeps the order of the file.
     if (waitsForDates(record) || !held_.empty()) {
+        if (rereads_) {
+            waited_ = true;
+            return;
+        }
         held_.push_back(std::move(record));
         return;
     }
@@ -197,16 +240,48 @@ void Planner::planRecord(CsvRecord record) {
     plan_.observations.push_back({record.line, std::move(record.text), std::move(*values), {}});
 }
 
-tl::expected<ImportPlan, ImportError> Planner::plan(std::istream& input, const ImportProgress& progress) {
+Planner::Done Planner::handOver(std::size_t least) {
+    if (!take_ || plan_.observations.size() + plan_.rejected.size() < least) {
+        return {};
+    }
+    if (!take_(plan_.observations, plan_.rejected)) {
+        return stopped();
+    }
+    plan_.observations.clear();
+    plan_.rejected.clear();
+    return {};
+}
+
+Planner::Done Planner::lookAtDates(CsvReader& reader) {
+    for (;;) {
+        if (!asked(reader)) {
+            return stopped();
+        }
+        auto record = reader.next();
+        if (record && !*record) {
+            break;
+        }
+        if (record) {
+            dropEmptyEnd(**record);
+            if ((*record)->cells.size() == plan_.columns.size()) {
+                waitsForDates(**record);
+            }
+        }
+    }
+    order_ = dates_.order();
+    orderKnown_ = true;
+    return {};
+}
+
+Planner::Done Planner::read(std::istream& input) {
     CsvReader reader(input, options_.separator);
-    order_ = options_.dateOrder;
-    if (const auto header = takeHeader(reader); !header) {
-        return tl::unexpected(header.error());
+    if (auto header = takeHeader(reader); !header) {
+        return header;
     }
     plan_.format = reader.format();
-    for (std::int64_t count = 1;; ++count) {
-        if (progress && count % kLinesBetweenQuestions == 0 && !progress(reader.bytesRead())) {
-            return tl::unexpected(ImportError{ImportErrorKind::Stopped, {}});
+    while (!waited_) {
+        if (!asked(reader)) {
+            return stopped();
         }
         auto record = reader.next();
         if (!record) {
@@ -223,21 +298,68 @@ tl::expected<ImportPlan, ImportError> Planner::plan(std::istream& input, const I
             plan_.cut = true;
             break;
         }
-        if (plan_.lines > kMostLines) {
-            return tl::unexpected(ImportError{ImportErrorKind::TooManyLines, std::to_string(kMostLines)});
+        if (const std::int64_t most = options_.refusedAbove.value_or(kMostLines); plan_.lines > most) {
+            return tl::unexpected(ImportError{ImportErrorKind::TooManyLines, std::to_string(most)});
+        }
+        if (take_ && held_.size() > kMostHeldLines) {
+            return tl::unexpected(ImportError{ImportErrorKind::DatesWait, std::to_string(kMostHeldLines)});
+        }
+        if (auto handed = handOver(kLinesOfAPart); !handed) {
+            return handed;
+        }
+    }
+    if (waited_) {
+        planned_ = plan_.lines - 1;
+        return lookAtDates(reader);
+    }
+    plan_.format = reader.format();
+    return {};
+}
+
+tl::expected<ImportPlan, ImportError> Planner::plan(std::istream& input) {
+    order_ = given_.dateOrder;
+    std::istream::pos_type start(-1);
+    if (take_ && input.good()) {
+        start = input.tellg();
+        input.clear(input.rdstate() &
+                    ~std::ios_base::failbit); // a pipe has no place, which is no fault of it
+    }
+    rereads_ = start != std::istream::pos_type(-1);
+    if (auto done = read(input); !done) {
+        return tl::unexpected(done.error());
+    }
+    if (waited_) {
+        // From the beginning again, now that the dates are understood.
+        input.clear();
+        if (!input.seekg(start)) {
+            return tl::unexpected(ImportError{ImportErrorKind::NotReadable, {}});
+        }
+        waited_ = false;
+        plan_.lines = 0;
+        plan_.columns.clear();
+        options_ = given_;
+        if (auto done = read(input); !done) {
+            return tl::unexpected(done.error());
         }
     }
     if (plan_.lines == 0) {
         return tl::unexpected(ImportError{ImportErrorKind::NoLines, {}});
     }
-    order_ = options_.dateOrder == DateOrder::Unknown ? dates_.order() : options_.dateOrder;
+    if (!orderKnown_) {
+        order_ = given_.dateOrder == DateOrder::Unknown ? dates_.order() : given_.dateOrder;
+    }
     plan_.dateOrder = order_;
     for (auto& record : held_) {
         planRecord(std::move(record));
+        if (auto handed = handOver(kLinesOfAPart); !handed) {
+            return tl::unexpected(handed.error());
+        }
     }
     std::stable_sort(plan_.rejected.begin(), plan_.rejected.end(),
                      [](const RejectedLine& a, const RejectedLine& b) { return a.line < b.line; });
-    plan_.format = reader.format();
+    if (auto handed = handOver(1); !handed) {
+        return tl::unexpected(handed.error());
+    }
     return std::move(plan_);
 }
 
@@ -247,7 +369,14 @@ tl::expected<ImportPlan, ImportError> planCsvImport(std::istream& input, const s
                                                     const record::StationRecord& station,
                                                     const ImportOptions& options,
                                                     const ImportProgress& progress) {
-    return Planner{fileName, station, options}.plan(input, progress);
+    return Planner{fileName, station, options, {}, progress}.plan(input);
+}
+
+tl::expected<ImportPlan, ImportError> planCsvInParts(std::istream& input, const std::string& fileName,
+                                                     const record::StationRecord& station,
+                                                     const ImportOptions& options, const PlanPart& take,
+                                                     const ImportProgress& progress) {
+    return Planner{fileName, station, options, take, progress}.plan(input);
 }
 
 } // namespace wickbook::exchange

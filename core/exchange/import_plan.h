@@ -85,6 +85,7 @@ struct ImportOptions {
     DateOrder dateOrder = DateOrder::Unknown; ///< DayFirst or MonthFirst goes before what the dates show
     DoubleTimes doubleTimes = DoubleTimes::Reject;
     std::optional<std::int64_t> mostLines;      ///< plan no more than the first so many
+    std::optional<std::int64_t> refusedAbove;   ///< a file of more lines is refused; none: kMostLines
     std::optional<units::TemperatureUnit> unit; ///< none: the station's
     units::DecimalMark decimal = units::DecimalMark::Either;
     std::optional<record::Zone> zone; ///< for times without an offset; none: the station's
@@ -171,6 +172,7 @@ enum class ImportErrorKind {
     FieldTwice,
     Stopped,
     TooManyLines, ///< more than kMostLines
+    DatesWait,    ///< more than kMostHeldLines wait for a date that tells day from month
     // Station Exchange Format; see sef_reader.h and sef_join.h
     SefVersion,
     SefHeader, ///< detail: the line that is not as it should be
@@ -180,7 +182,7 @@ enum class ImportErrorKind {
     SefNothing
 };
 
-/// Most lines taken from one file: an hourly register of five centuries. Bounds the memory of a plan.
+/// Most lines taken from one file: an hourly register of five centuries.
 inline constexpr std::int64_t kMostLines = 5'000'000;
 
 struct ImportError {
@@ -198,6 +200,26 @@ tl::expected<ImportPlan, ImportError> planCsvImport(std::istream& input, const s
                                                     const record::StationRecord& station,
                                                     const ImportOptions& options,
                                                     const ImportProgress& progress = {});
+
+/// The lines of one part of a file: what can come in and what can't, both in the order of the file. False
+/// stops.
+using PlanPart =
+    std::function<bool(std::vector<PlannedObservation>& observations, std::vector<RejectedLine>& rejected)>;
+
+/// Lines of a part, about.
+inline constexpr std::size_t kLinesOfAPart = 4096;
+/// Lines kept in memory while their dates wait for one that tells day from month, where the input can't be
+/// read twice.
+inline constexpr std::size_t kMostHeldLines = 50'000;
+
+/// As planCsvImport, but handed over in parts and forgotten, so that a file of any length takes little
+/// memory. Where dates wait for one that tells day from month, the input is read to its end for the dates
+/// alone and then once more. The plan that returns has neither observations nor rejected lines. Stopped where
+/// take says so.
+tl::expected<ImportPlan, ImportError> planCsvInParts(std::istream& input, const std::string& fileName,
+                                                     const record::StationRecord& station,
+                                                     const ImportOptions& options, const PlanPart& take,
+                                                     const ImportProgress& progress = {});
 
 /// Reads one row's cells (as add does) by field; shared by the import and the add verb.
 tl::expected<record::Observation, RejectedLine>

@@ -3,7 +3,8 @@
 
 #include "core/exchange/import_plan.h"
 
-#include <set>
+#include <cstdint>
+#include <unordered_set>
 
 namespace wickbook::exchange {
 
@@ -12,12 +13,17 @@ class PlanPlaces {
 public:
     /// Takes the place of these values; false where an earlier line has it.
     bool take(const record::Observation& values) {
-        return values.hour ? hours_.insert(*values.hour).second : extras_.insert(values.instant).second;
+        return values.hour ? hours_.insert(minuteOf(*values.hour)).second
+                           : extras_.insert(values.instant.time_since_epoch().count()).second;
     }
 
 private:
-    std::set<record::ObservingHour> hours_;
-    std::set<record::Instant> extras_;
+    static std::int64_t minuteOf(const record::ObservingHour& hour) {
+        return std::int64_t{hour.date.time_since_epoch().count()} * 24 * 60 + hour.hour.count();
+    }
+    // Plain numbers: a file may have a million lines.
+    std::unordered_set<std::int64_t> hours_;
+    std::unordered_set<std::int64_t> extras_;
 };
 
 /// The refusal of a second line for one place; file, line and text are the caller's to fill.

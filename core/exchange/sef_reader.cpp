@@ -143,8 +143,8 @@ tl::expected<SefFile, ImportError> readSef(std::istream& input, const std::strin
             continue;
         }
         ++file.lines;
-        if (file.lines > kMostLines) {
-            return stopped(ImportErrorKind::TooManyLines, std::to_string(kMostLines));
+        if (file.lines > kMostSefLines) {
+            return stopped(ImportErrorKind::TooManyLines, std::to_string(kMostSefLines));
         }
         if (progress && file.lines % kLinesBetweenQuestions == 0 && !progress(lines.bytesRead())) {
             return stopped(ImportErrorKind::Stopped);

@@ -57,6 +57,10 @@ struct SefFile {
     std::string encoding;
 };
 
+/// Most lines taken from one file: four a day for 68 years. Files of one variable each are kept whole until
+/// all are read and joined on time, so this bounds the memory.
+inline constexpr std::int64_t kMostSefLines = 100'000;
+
 /// Whether a file begins as SEF does; head: its first bytes, a byte order mark allowed.
 bool beginsAsSef(std::string_view head);
 

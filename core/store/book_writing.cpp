@@ -1,96 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Appending changes to observations. Everything happens inside one transaction: the revisions, the chain and
-// the finding aid. Whether an hour is taken is asked at the end, so that readings may change places.
+// Appending changes to observations, all of them inside one transaction.
+#include "core/store/appending.h"
 #include "core/store/connection.h"
-#include "core/store/facts_body.h"
-#include "core/store/observation_body.h"
-#include "core/store/observation_index.h"
-#include "core/store/revision_log.h"
-
-#include <fmt/format.h>
-
-#include <map>
 
 namespace wickbook::store {
-
-namespace {
-
-/// How an observation stands after the changes so far.
-struct Pending {
-    std::int64_t sequence = 0;
-    std::int64_t revisions = 0;
-    const record::Observation* values = nullptr;
-};
-
-class Appending {
-public:
-    explicit Appending(const Connection& connection)
-        : connection_(connection)
-        , log_(connection)
-        , index_(connection)
-        , otherKind_(connection.db(),
-                     "SELECT 1 FROM revision WHERE subject = ? AND kind <> 'observation' LIMIT 1") {}
-
-    Receipt append(const ObservationChange& change) {
-        std::string body = observationBody(change.values);
-        if (const auto stored = log_.find(change.revision))
-            return sameSave(*stored, change, body);
-        const auto [sequence, revisions] = newest(change);
-        if (change.replaces && *change.replaces != sequence)
-            throw Refusal{connection_.error(
-                StoreErrorKind::ChangedMeanwhile,
-                fmt::format("revision {} was to be replaced, the newest is {}", *change.replaces, sequence))};
-        Receipt receipt = log_.append(change.revision, kind::kObservation, change.subject, change.author,
-                                      std::move(body), change.recordedAt);
-        pending_[change.subject] = {receipt.sequence, revisions + 1, &change.values};
-        return receipt;
-    }
-
-    void finish() {
-        for (const auto& [subject, change] : pending_)
-            index_.release(subject);
-        for (const auto& [subject, change] : pending_)
-            index_.put(subject, *change.values, change.sequence, change.revisions);
-        log_.finish();
-    }
-
-private:
-    /// The same id again: a save that was tried twice, or a mistake that must not pass for one.
-    Receipt sameSave(const RevisionRow& stored, const ObservationChange& change,
-                     const std::string& body) const {
-        if (stored.kind != kind::kObservation || stored.subject != bytesOf(change.subject) ||
-            stored.body != body || stored.who != change.author.who || stored.why != change.author.why)
-            throw Refusal{connection_.error(
-                StoreErrorKind::Internal,
-                fmt::format("revision {} is already stored with other contents", change.revision.toText()))};
-        return stampOf(stored);
-    }
-
-    /// Newest sequence and count of revisions so far; zeros for a new observation.
-    std::pair<std::int64_t, std::int64_t> newest(const ObservationChange& change) {
-        if (const auto it = pending_.find(change.subject); it != pending_.end())
-            return {it->second.sequence, it->second.revisions};
-        if (const auto found = index_.newest(change.subject))
-            return {found->sequence, found->revisions};
-        if (change.replaces)
-            throw Refusal{connection_.error(StoreErrorKind::NoSuchReading, change.subject.toText())};
-        otherKind_.reset();
-        bindBytes(otherKind_, 1, bytesOf(change.subject));
-        if (otherKind_.executeStep())
-            throw Refusal{connection_.error(
-                StoreErrorKind::Internal,
-                fmt::format("{} is a fact of the station, not a reading", change.subject.toText()))};
-        return {0, 0};
-    }
-
-    const Connection& connection_;
-    RevisionLog log_;
-    ObservationIndex index_;
-    SQLite::Statement otherKind_;
-    std::map<record::Uuid, Pending> pending_;
-};
-
-} // namespace
 
 Result<Receipt> Book::append(const ObservationChange& change) {
     auto receipts = appendAll(std::span{&change, 1});

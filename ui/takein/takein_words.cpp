@@ -86,9 +86,13 @@ QString takeInErrorWords(const exchange::ImportError& error, const QString& name
     case Kind::BinaryFile:
         named.detail = name.toStdString();
         return importErrorWords(named);
+    case Kind::TooManyLines:
+        return tr("%1 has more than %2 lines, too many to be shown one by one: bring it in with the command "
+                  "wickbook import, or in parts.")
+            .arg(name, QString::fromStdString(error.detail));
     case Kind::UnknownMappedColumn:
     case Kind::Stopped:
-    case Kind::TooManyLines:
+    case Kind::DatesWait:
     case Kind::SefVersion:
     case Kind::SefHeader:
     case Kind::SefUnits:

@@ -132,8 +132,9 @@ QString importErrorWords(const exchange::ImportError& error) {
                    "Have them worked out in one of these.")
             .arg(detail);
     case Kind::SefCalendar:
-        return ErrorText::tr(
-                   "The days are counted by another calendar (%1): only the Gregorian one can be read.")
+        return ErrorText::tr("The days are counted by another calendar (%1), and only the Gregorian one can "
+                             "be read: have the dates "
+                             "worked out in it first.")
             .arg(detail);
     case Kind::SefStationsDiffer:
         return ErrorText::tr(
@@ -143,7 +144,7 @@ QString importErrorWords(const exchange::ImportError& error) {
     case Kind::SefNothing:
         return ErrorText::tr(
                    "None of these files holds a dry bulb (ta), a wet bulb (tb) or a pressure (p), read at a "
-                   "moment. (%1)")
+                   "moment: give at least one that does. (%1)")
             .arg(detail);
     case Kind::NoTimeColumn:
         return ErrorText::tr(
@@ -162,6 +163,11 @@ QString importErrorWords(const exchange::ImportError& error) {
             .arg(detail);
     case Kind::Stopped:
         return ErrorText::tr("Stopped: nothing was imported.");
+    case Kind::DatesWait:
+        return ErrorText::tr(
+                   "More than %1 lines have dates that can be read as day and month or as month and day: say "
+                   "with --date-order which it is, or import from a file.")
+            .arg(detail);
     case Kind::TooManyLines:
         return ErrorText::tr(
                    "The file has more lines than can be taken at once: split it and import the parts. (%1)")
@@ -187,7 +193,8 @@ constexpr DetailWords kDetails[] = {
     {"grouped-digits", "“%1” in the column %2 has more than one mark: write one decimal mark and no groups"},
     {"too-many-digits", "“%1” in the column %2 has too many digits: check it"},
     {"not-beaufort", "“%1” in the column %2 is not a Beaufort force: write 0 to 12"},
-    {"not-a-moment", "“%1” says that the value stands for a stretch of time, not for a moment"},
+    {"not-a-moment", "“%1” says that the value stands for a stretch of time, not for a moment: take "
+                     "what was read at a moment"},
     {"decimal-comma",
      "the line has too many cells, as a decimal comma makes it in a file with commas between cells: "
      "use semicolons or decimal points"},
@@ -219,7 +226,7 @@ const char* plainReason(exchange::RejectReason reason) {
     case Reason::BadWord:
         return "“%1” in the column %2 is not a word known there: check it";
     case Reason::NothingRead:
-        return "nothing was read on this line";
+        return "nothing was read on this line: write a bulb, or the origin missing and why";
     case Reason::RaggedRow:
         return "the line has more or fewer cells than the first line: look for a stray separator";
     case Reason::SameHourTwice:
@@ -299,7 +306,7 @@ QString psychrometryErrorWords(psychrometry::PsychrometryError error) {
     case Error::PressureOutOfRange:
         return ErrorText::tr("A pressure outside 300…1100 hPa can't be worked with: check it.");
     case Error::CoefficientOutOfRange:
-        return ErrorText::tr("This coefficient can't be: it lies near 0.0007 per kelvin.");
+        return ErrorText::tr("This coefficient can't be: check it, such numbers lie near 0.0007 per kelvin.");
     case Error::WickStateUnknown:
         return ErrorText::tr("Say whether the wick is water or ice.");
     case Error::WetAboveDry:
@@ -315,7 +322,7 @@ QString psychrometryErrorWords(psychrometry::PsychrometryError error) {
     case Error::AboveRange:
         return ErrorText::tr("The dew point lies above 60 °C and is not given.");
     case Error::NoSolution:
-        return ErrorText::tr("No wet bulb belongs to this humidity.");
+        return ErrorText::tr("No wet bulb belongs to this humidity: check the humidity and the dry bulb.");
     }
     return {};
 }
