@@ -11,12 +11,15 @@
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
 #include "ui/text/term_words.h"
+#include "ui/window/book_lock.h"
+#include "ui/window/book_taken.h"
 #include "ui/window/first_start_page.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/index_tabs.h"
 #include "ui/window/margin_strip.h"
 #include "ui/window/page_set.h"
 #include "ui/window/prompts.h"
+#include "ui/window/raise_line.h"
 #include "ui/window/undo_keys.h"
 
 #include <QCloseEvent>
@@ -41,12 +44,14 @@ MainWindow::MainWindow(WindowSettings& settings, Prompts& prompts, Session::Cloc
     setWindowTitle(tr("Wickbook"));
     Look::follow(*this);
     new UndoKeys(this);
+    connect(new RaiseLine(this), &RaiseLine::called, this, &MainWindow::comeForward);
     setAcceptDrops(true);
     build();
     buildMenus();
     resize(typePixels(kUsualWidth), typePixels(kUsualHeight));
+    settingsProblem_ = settings_.putAsideWhatIsUnreadable();
     restoreGeometry(settings_.geometry());
-    showFirstStart();
+    showFirstStart(settingsProblem_);
 }
 
 MainWindow::~MainWindow() {
@@ -68,6 +73,8 @@ void MainWindow::build() {
     banner_->setContentsMargins(space::kEdge, space::kGroup, space::kEdge, 0);
     banner_->hide();
     column->addWidget(banner_);
+    firstStart_ = new FirstStartPage;
+    buildSalvageOffer(*column);
 
     auto* row = new QHBoxLayout;
     row->setContentsMargins(space::kEdge, space::kBetween, 14, space::kBetween);
@@ -76,7 +83,6 @@ void MainWindow::build() {
     auto* doorSheet = new Sheet;
     auto* doorColumn = new QVBoxLayout(doorSheet);
     doorColumn->setContentsMargins(1, 1, 1, 1);
-    firstStart_ = new FirstStartPage;
     doorColumn->addWidget(firstStart_);
     auto* formSheet = new Sheet;
     auto* formColumn = new QVBoxLayout(formSheet);
@@ -153,6 +159,7 @@ void MainWindow::showPages(std::unique_ptr<Session> session) {
         action->setEnabled(true);
     }
     takeIn_->setEnabled(true);
+    rememberFrom(open);
     updateBanner();
     turnTo(PageSet::Observe);
 }
@@ -167,10 +174,12 @@ void MainWindow::closeBook() {
     margin_->hide();
     tabs_->hide();
     banner_->hide();
+    salvageOffer_->hide();
     front_->removeWidget(pages_);
     delete pages_;
     pages_ = nullptr;
     sampleFolder_.reset();
+    lock_.reset();
     undo_->setEnabled(false);
     redo_->setEnabled(false);
     undo_->setText(tr("&Undo"));
@@ -179,18 +188,41 @@ void MainWindow::closeBook() {
         action->setEnabled(false);
     }
     takeIn_->setEnabled(false);
+    copyNow_->setEnabled(false);
 }
 
 bool MainWindow::openBook(const QString& path) {
-    auto session = Session::open(QFileInfo(path).absoluteFilePath(), clock_);
+    if (pages_ != nullptr && lock_ &&
+        BookLock::fileFor(path) == BookLock::fileFor(pages_->session().path())) {
+        turnTo(pages_->current());
+        return true;
+    }
+    auto lock = std::make_unique<BookLock>(path);
+    if (broughtForward(*lock)) {
+        tell(openElsewhereWords(path));
+        return false;
+    }
+    const QString file = QFileInfo(path).absoluteFilePath();
+    auto session = lock->heldByAnother()
+                       ? Session::openToRead(file, clock_, onlyToReadWords(path, *lock->heldByAnother()))
+                       : Session::open(file, clock_);
     if (!session) {
-        tell(storeErrorWords(session.error()));
+        tellUnopened(session.error(), storeErrorWords(session.error()), path);
         return false;
     }
     settings_.rememberBook((*session)->path());
     settings_.setLastBook((*session)->path());
     showPages(std::move(*session));
+    lock_ = std::move(lock); // after the book before has been closed
+    beginCopies();
     return true;
+}
+
+void MainWindow::comeForward() {
+    setWindowState(windowState() & ~Qt::WindowMinimized);
+    show();
+    raise();
+    activateWindow();
 }
 
 bool MainWindow::openSample() {
@@ -233,6 +265,8 @@ void MainWindow::startStation(const record::NewStation& station) {
     settings_.rememberBook(path);
     settings_.setLastBook(path);
     showPages(std::move(*session));
+    lock_ = std::make_unique<BookLock>(path);
+    beginCopies();
 }
 
 void MainWindow::askForBook() {
@@ -284,8 +318,14 @@ void MainWindow::updateBanner() {
         title += QStringLiteral(" – ") + tr("read only");
     }
     setWindowTitle(title + QStringLiteral(" – ") + tr("Wickbook"));
-    banner_->setText(readOnly);
-    banner_->setVisible(!readOnly.isEmpty());
+    // Quietly and in one place: what keeps the book from being written, else what keeps it from being copied.
+    const QString trouble = pages_->session().copies().trouble();
+    const QString told = !readOnly.isEmpty() ? readOnly
+                         : !trouble.isEmpty() ? trouble
+                                              : std::exchange(settingsProblem_, {});
+    salvageOffer_->hide();
+    banner_->setText(told);
+    banner_->setVisible(!told.isEmpty());
 }
 
 void MainWindow::turnTo(int page) {

@@ -12,7 +12,9 @@
 class QAction;
 class QLabel;
 class QMenu;
+class QPushButton;
 class QStackedWidget;
+class QVBoxLayout;
 
 /// Menus and pages only. Opens books, turns pages, keeps the margin above them; what happens on a page is the
 /// page's. Owns the open book through its PageSet; settings and prompts are borrowed and outlive it.
@@ -20,6 +22,7 @@ class QStackedWidget;
 namespace wickbook::ui {
 
 class ClassWindow;
+class BookLock;
 class FirstStartPage;
 class HelpDialog;
 class IndexTabs;
@@ -35,7 +38,9 @@ public:
     MainWindow(WindowSettings& settings, Prompts& prompts, Session::Clock clock, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    /// Opens a book; on failure the sentence is shown, the book open before stays open.
+    /// Opens a book; on failure the sentence is shown, the book open before stays open. One that another
+    /// window has open brings that window forward; where it can't be reached, the book opens for reading
+    /// only.
     bool openBook(const QString& path);
     /// A fresh copy of the invented station, gone when the window closes.
     bool openSample();
@@ -57,8 +62,14 @@ private:
     void build();
     void buildMenus();
     void buildPageMenu(QMenu& menu);
+    void buildCopyMenu(QMenu& menu);
+    /// What is worth remembering of an open book is kept when it changes, not when the window closes.
+    void rememberFrom(Session& session);
+    void beginCopies();
+    void restoreFromCopy();
     void showPages(std::unique_ptr<Session> session);
     void closeBook();
+    void comeForward();
     void startStation(const record::NewStation& station);
     void askForBook();
     void fillRecent();
@@ -68,14 +79,22 @@ private:
     void openClassRound();
     void updateBanner();
     void tell(const QString& sentence);
+    void buildSalvageOffer(QVBoxLayout& column);
+    /// A book that did not open: the sentence, and where it may help the way to the salvage.
+    void tellUnopened(const store::StoreError& error, const QString& sentence, const QString& path);
+    /// Empty: asks which book.
+    void salvageBook(const QString& path);
 
     WindowSettings& settings_;
     Prompts& prompts_;
     Session::Clock clock_;
     std::unique_ptr<QTemporaryDir> sampleFolder_;
+    std::unique_ptr<BookLock> lock_;
 
     MarginStrip* margin_ = nullptr;
     QLabel* banner_ = nullptr;
+    QPushButton* salvageOffer_ = nullptr; ///< under the banner
+    QString salvageable_;                 ///< the book it is offered for
     QStackedWidget* front_ = nullptr;
     FirstStartPage* firstStart_ = nullptr;
     StationForm* stationForm_ = nullptr;
@@ -87,6 +106,8 @@ private:
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
     QAction* takeIn_ = nullptr;
+    QAction* copyNow_ = nullptr;
+    QString settingsProblem_; ///< told once
     QList<QAction*> pageActions_;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/run_window.h"
 
+#include "ui/window/book_taken.h"
 #include "ui/window/main_window.h"
 #include "ui/window/prompts.h"
 #include "ui/window/window_settings.h"
@@ -11,6 +12,8 @@
 #include <QStandardPaths>
 #include <QStyleFactory>
 
+#include <cstdio>
+
 namespace wickbook::ui {
 
 int runWindow(int& argc, char** argv, const WindowRequest& request) {
@@ -18,6 +21,13 @@ int runWindow(int& argc, char** argv, const WindowRequest& request) {
     QApplication application(argc, argv);
     if (QStyle* plain = QStyleFactory::create(QStringLiteral("Fusion"))) {
         QApplication::setStyle(plain);
+    }
+    if (!request.book.isEmpty()) {
+        const BookLock lock(request.book);
+        if (broughtForward(lock)) {
+            std::fputs(qPrintable(openElsewhereWords(request.book) + QLatin1Char('\n')), stderr);
+            return 0;
+        }
     }
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
     QDir().mkpath(folder);
