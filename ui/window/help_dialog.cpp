@@ -63,7 +63,10 @@ QList<Part> parts() {
          t("Station"),
          {t("Where the station stood and when it read. When it moves or its hours change, put in the date "
             "from "
-            "which that holds; what went before stays as it was.")}},
+            "which that holds; what went before stays as it was."),
+          t("Copies of the book keep themselves, on every day the book has changed, and old ones give way to "
+            "newer ones. Under Copies of the book they are seen, verified, put on another disk, and restored: "
+            "into a new book, with what differs from the one that is open.")}},
         {"margin",
          t("The margin above the pages"),
          {t("Eight weeks at a glance: a tick is an hour kept, a hollow circle a doubtful reading, a cross an "

@@ -27,6 +27,8 @@ void MainWindow::buildMenus() {
     takeIn_ = book->addAction(tr("&Bring in a register…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
                               this, [this] { takeIn({}); });
     takeIn_->setEnabled(false);
+    buildCopyMenu(*book);
+    book->addAction(tr("Save what can be read of a &damaged book…"), this, [this] { salvageBook({}); });
     book->addAction(tr("Class &round…"), this, &MainWindow::openClassRound);
     book->addSeparator();
     book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });

@@ -34,9 +34,11 @@ PageSet::PageSet(std::unique_ptr<Session> session, const QString& draftFolder, Q
     stack_->addWidget(register_);
     stack_->addWidget(month_);
     stack_->addWidget(new InstrumentsPage(*session_));
-    stack_->addWidget(new StationPage(*session_));
+    station_ = new StationPage(*session_);
+    stack_->addWidget(station_);
     oldPage_ = new OldPage(*session_, QDir(draftFolder).filePath(QStringLiteral("old-pages.ini")));
     stack_->addWidget(oldPage_);
+    connect(station_, &StationPage::openBookAsked, this, &PageSet::openBookAsked);
     connect(oldPage_, &OldPage::closeAsked, this, [this] { turnTo(Observe); });
     connect(oldPage_, &OldPage::stationAsked, this, [this] { turnTo(Station); });
 
@@ -110,6 +112,11 @@ void PageSet::openReview() {
     if (!shown) {
         review_->look();
     }
+}
+
+void PageSet::openCopies() {
+    turnTo(Station);
+    station_->showCopies();
 }
 
 void PageSet::closeReview() {

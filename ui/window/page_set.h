@@ -19,6 +19,7 @@ class ObservePage;
 class OldPage;
 class RegisterPage;
 class ReviewWindow;
+class StationPage;
 
 class PageSet : public QWidget {
     Q_OBJECT
@@ -44,8 +45,12 @@ public:
     /// "Look through the whole register": a window of its own; opened already, it comes to the front.
     void openReview();
     void closeReview();
+    /// The Station page with its copies unfolded.
+    void openCopies();
 
 signals:
+    /// A book was restored and is to be opened.
+    void openBookAsked(const QString& path);
     void turned(int page);
 
 private:
@@ -55,6 +60,7 @@ private:
     RegisterPage* register_ = nullptr;
     std::unique_ptr<ReviewWindow> review_;
     MonthPage* month_ = nullptr;
+    StationPage* station_ = nullptr;
     OldPage* oldPage_ = nullptr;
 };
 

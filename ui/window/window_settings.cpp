@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/window_settings.h"
 
+#include <QCoreApplication>
+#include <QCryptographicHash>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QSettings>
 
@@ -14,6 +17,16 @@ const QLatin1String kRecent("books/recent");
 const QLatin1String kLast("books/last");
 const QLatin1String kObserver("entry/observer");
 const QLatin1String kGeometry("window/geometry");
+const char* const kDailyCopy = "daily";
+const char* const kCopyFolder = "folder";
+
+/// A book's own settings, by a digest of its path: a path has letters that a key may not have.
+QString keyOf(const QString& book, const char* name) {
+    const QByteArray digest =
+        QCryptographicHash::hash(QFileInfo(book).absoluteFilePath().toUtf8(), QCryptographicHash::Sha256);
+    return QStringLiteral("copies-%1/%2")
+        .arg(QString::fromLatin1(digest.toHex().left(24)), QLatin1String(name));
+}
 
 } // namespace
 
@@ -50,6 +63,43 @@ QString WindowSettings::observer() const {
 
 void WindowSettings::setObserver(const QString& initials) {
     QSettings(file_, QSettings::IniFormat).setValue(kObserver, initials);
+}
+
+CopyChoice WindowSettings::copyChoice(const QString& book) const {
+    const QSettings settings(file_, QSettings::IniFormat);
+    CopyChoice choice;
+    choice.daily = settings.value(keyOf(book, kDailyCopy), true).toBool();
+    choice.folder = settings.value(keyOf(book, kCopyFolder)).toString();
+    return choice;
+}
+
+void WindowSettings::setCopyChoice(const QString& book, const CopyChoice& choice) {
+    QSettings settings(file_, QSettings::IniFormat);
+    settings.setValue(keyOf(book, kDailyCopy), choice.daily);
+    settings.setValue(keyOf(book, kCopyFolder), choice.folder);
+}
+
+QString WindowSettings::putAsideWhatIsUnreadable() {
+    {
+        const QSettings settings(file_, QSettings::IniFormat);
+        if (settings.status() != QSettings::FormatError) {
+            return {};
+        }
+    }
+    const QString aside = file_ + QStringLiteral(".unreadable");
+    QFile::remove(aside); // of an earlier time
+    const QString name = QFileInfo(file_).fileName();
+    if (!QFile::rename(file_, aside)) {
+        return QCoreApplication::translate(
+                   "settings", "What the window remembers (%1) can't be read, nor put aside: books are not "
+                               "concerned, but the window begins with its usual settings. Delete the file.")
+            .arg(name);
+    }
+    return QCoreApplication::translate(
+               "settings",
+               "What the window remembers (%1) could not be read and was put aside: books are not "
+               "concerned. The window begins with its usual settings; open the book again.")
+        .arg(name);
 }
 
 QByteArray WindowSettings::geometry() const {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/session/copy_keeper.h"
+
 #include <QByteArray>
 #include <QString>
 #include <QStringList>
@@ -22,11 +24,17 @@ public:
     void setLastBook(const QString& path);
     [[nodiscard]] QString observer() const;
     void setObserver(const QString& initials);
+    /// What was chosen for the copies of one book.
+    [[nodiscard]] CopyChoice copyChoice(const QString& book) const;
+    void setCopyChoice(const QString& book, const CopyChoice& choice);
     [[nodiscard]] QByteArray geometry() const;
     void setGeometry(const QByteArray& geometry);
     [[nodiscard]] QString draftFolder() const;
     /// How registers brought in were read the last time.
     [[nodiscard]] QString takeInFile() const;
+    /// A file that can't be understood is put aside, so that it is there to be looked at and the next one
+    /// begins afresh; the sentence that says so, empty where all is well. Asked once, at the start.
+    [[nodiscard]] QString putAsideWhatIsUnreadable();
 
 private:
     QString file_;
