@@ -19,6 +19,7 @@ namespace {
 constexpr std::size_t kMostAtOnePlace = 16;
 constexpr std::size_t kMostFittings = 20'000;
 constexpr std::size_t kMostLooks = 200;
+constexpr std::size_t kMostEndsTried = 200;
 constexpr std::size_t kMostFragments = 100;
 constexpr std::size_t kLongestFragment = 4000;
 
@@ -164,17 +165,34 @@ private:
         }
     }
 
-    /// The row before is lost, but its checksum may stand in the bytes beside: rows of the table lie next to
-    /// each other, each before the one that was written earlier.
+    /// The row before is lost, but its checksum may stand in the bytes beside. It is the last of its row, and
+    /// rows lie one before the other from the page's end on: after it comes the row before that one, whose
+    /// number stands behind its length, or the end of the page.
     bool lostChecksumLiesBeside(const FoundRevision& row) const {
         if (looks_ >= kMostLooks)
             return false;
         ++looks_;
         const std::string bytes = pageBytes_(row.page);
         const Checksum stored = storedChecksum(row.checksum);
-        for (std::size_t at = 0; at + stored.size() <= bytes.size(); ++at) {
-            if (chainChecksum(storedChecksum(bytes.substr(at, stored.size())), row.row) == stored)
-                return true;
+        const auto endsAt = [&](std::size_t end) {
+            return end >= stored.size() && end <= bytes.size() &&
+                   chainChecksum(storedChecksum(bytes.substr(end - stored.size(), stored.size())), row.row) ==
+                       stored;
+        };
+        if (endsAt(bytes.size()))
+            return true;
+        const std::string number =
+            varintOf(static_cast<std::uint64_t>(std::max<std::int64_t>(row.row.sequence - 2, 0)));
+        std::size_t tries = 0;
+        for (std::size_t at = bytes.find(number); at != std::string::npos && tries < kMostEndsTried;
+             at = bytes.find(number, at + 1)) {
+            for (std::size_t length = 1; length <= 3 && length <= at; ++length) {
+                if (varintAt(bytes, at - length).length != length)
+                    continue;
+                ++tries;
+                if (endsAt(at - length))
+                    return true;
+            }
         }
         return false;
     }

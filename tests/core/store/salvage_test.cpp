@@ -27,8 +27,10 @@ protected:
     void make(const std::function<void(Book&)>& more = {}) {
         {
             Book book = newBook(damaged);
+            std::vector<ObservationChange> changes;
             for (int i = 0; i < kReadings; ++i)
-                ASSERT_TRUE(book.append(change(reading(i), static_cast<std::uint64_t>(i))));
+                changes.push_back(change(reading(i), static_cast<std::uint64_t>(i)));
+            ASSERT_TRUE(book.appendAll(changes));
             if (more)
                 more(book);
         }
