@@ -7,7 +7,7 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 16> kTable{{
+    static constexpr std::array<VerbEntry, 17> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -23,6 +23,7 @@ std::span<const VerbEntry> verbTable() {
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
         {"backup", "Copy a book, verified", declareBackup},
         {"restore", "Make a new book from a copy, verified", declareRestore},
+        {"salvage", "Save what can be read of a damaged book into a new one", declareSalvage},
         {"sample", "Write the invented sample station into a new book", declareSample},
     }};
     return kTable;

@@ -42,6 +42,7 @@ VerbAction declareHistory(OptionList command);
 VerbAction declareVerify(OptionList command);
 VerbAction declareBackup(OptionList command);
 VerbAction declareRestore(OptionList command);
+VerbAction declareSalvage(OptionList command);
 VerbAction declareSample(OptionList command);
 
 } // namespace wickbook::cli

@@ -32,6 +32,12 @@ FirstStartPage::FirstStartPage(QWidget* parent) : QWidget(parent) {
     sentence_->setWordWrap(true);
     sentence_->hide();
     column->addWidget(sentence_);
+    salvage_ = new QPushButton(tr("Save &what can be read…"));
+    salvage_->setObjectName(QStringLiteral("firstStartSalvage"));
+    salvage_->setAutoDefault(true);
+    salvage_->hide();
+    column->addWidget(salvage_, 0, Qt::AlignLeft);
+    connect(salvage_, &QPushButton::clicked, this, &FirstStartPage::salvageWanted);
     doors_ = new QVBoxLayout;
     doors_->setSpacing(space::kGroup);
     column->addLayout(doors_);
@@ -90,6 +96,14 @@ void FirstStartPage::showRecent(const QStringList& books) {
 void FirstStartPage::showSentence(const QString& sentence) {
     sentence_->setText(sentence);
     sentence_->setVisible(!sentence.isEmpty());
+    salvage_->hide();
+}
+
+void FirstStartPage::offerSalvage(bool offered) {
+    salvage_->setVisible(offered);
+    if (offered) {
+        salvage_->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 QString FirstStartPage::sentence() const {

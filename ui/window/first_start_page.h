@@ -19,6 +19,8 @@ public:
     explicit FirstStartPage(QWidget* parent = nullptr);
     void showRecent(const QStringList& books);
     void showSentence(const QString& sentence);
+    /// Under the sentence: the way to what can be saved of a damaged book.
+    void offerSalvage(bool offered);
     [[nodiscard]] QString sentence() const;
 
 signals:
@@ -26,6 +28,7 @@ signals:
     void openWanted();
     void sampleWanted();
     void bookWanted(const QString& path);
+    void salvageWanted();
 
 private:
     QPushButton* door(const QString& word, const QString& explained, const QString& name);
@@ -33,6 +36,7 @@ private:
     QVBoxLayout* doors_ = nullptr;
     QVBoxLayout* recent_ = nullptr;
     QLabel* sentence_ = nullptr;
+    QPushButton* salvage_ = nullptr;
 };
 
 } // namespace wickbook::ui
