@@ -142,7 +142,9 @@ private:
         if (!isIntegerSerial(serial))
             return;
         const auto length = static_cast<std::size_t>(lengthOfSerial(serial).value_or(0));
-        if (record + 4 + 32 + length > page.size())
+        const bool isOnlyRow = record >= 2 && page[record - 1] == '\1' &&
+                               static_cast<unsigned char>(page[record - 2]) == 4 + 32 + length;
+        if (!isOnlyRow || record + 4 + 32 + length > page.size())
             return;
         FoundEnd found{std::string{page.substr(record + 4, 32)}, integerAt(page, record + 4 + 32, serial)};
         if (found.count >= 0 && std::ranges::find(found_.ends, found) == found_.ends.end() &&
