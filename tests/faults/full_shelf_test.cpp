@@ -2,7 +2,7 @@
 // Copies kept on a disk that is full, or that has become read only: told, and the copies that were there
 // stay.
 #include "core/store/copy_shelf.h"
-#include "tests/faults/processes.h"
+#include "tests/core/store/book_testing.h"
 
 #include <gtest/gtest.h>
 #include <sys/mount.h>
@@ -73,13 +73,21 @@ TEST(AShelfOnAFullDisk, TellsItAndKeepsTheOldCopies) {
     ASSERT_TRUE(kept) << kept.error().detail;
     EXPECT_EQ(kept->readings, 2);
 
+    // A second one of the same day, which the first should give way to.
+    const auto second = keepCopy(book, shelf, CopyReason::ByHand, at(kMarch2025 + 86400 + 60));
+    ASSERT_TRUE(second) << second.error().detail;
+
     ASSERT_TRUE(disk.makeReadOnly());
     ASSERT_TRUE(book.append(change(reading(2), 2)));
     const auto readOnly = keepCopy(book, shelf, CopyReason::Daily, at(kMarch2025 + 2 * 86400));
     ASSERT_FALSE(readOnly);
     EXPECT_EQ(readOnly.error().kind, StoreErrorKind::ReadOnly) << readOnly.error().detail;
-    // Copies that should go and can't be deleted are told, not lost count of.
-    const auto rotation = rotateCopies(book, disk.path(), kept->path, at(kMarch2025 + 90 * 86400));
+    // A copy that should go and can't be deleted is told, and counted as staying.
+    const auto rotation = rotateCopies(book, disk.path(), second->path, at(kMarch2025 + 86400 + 60));
     ASSERT_TRUE(rotation);
-    EXPECT_EQ(copiesIn(disk.path())->size(), 2U);
+    EXPECT_TRUE(rotation->dropped.empty());
+    ASSERT_EQ(rotation->stuck.size(), 1U);
+    EXPECT_EQ(rotation->stuck.front().path, kept->path.string());
+    EXPECT_EQ(rotation->left, 3);
+    EXPECT_EQ(copiesIn(disk.path())->size(), 3U);
 }
