@@ -25,6 +25,13 @@ void CopiesSection::build() {
     fold_->setObjectName(QStringLiteral("copiesFold"));
     fold_->setCheckable(true);
     head->addWidget(fold_);
+    // Beside the fold, where it takes no height from the page and is seen while the section is folded away.
+    message_ = makeLabel({}, TypeSize::Body, false);
+    message_->setObjectName(QStringLiteral("copiesMessage"));
+    message_->setWordWrap(true);
+    message_->hide();
+    head->addSpacing(space::kGroup);
+    head->addWidget(message_, 1);
     head->addStretch();
     column->addLayout(head);
 
@@ -40,6 +47,7 @@ void CopiesSection::build() {
     where_ = makeLabel({}, TypeSize::Body, false);
     where_->setObjectName(QStringLiteral("copiesWhere"));
     where_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    where_->setMinimumWidth(typePixels(120)); // a long path is cut, and whole in the tip
     change_ = new QPushButton(tr("Chan&ge…"));
     change_->setObjectName(QStringLiteral("copiesChange"));
     change_->setAccessibleName(tr("change where copies go"));
@@ -63,12 +71,7 @@ void CopiesSection::build() {
     bar_->setFixedHeight(typePixels(8));
     bar_->hide();
     inside->addWidget(bar_);
-    message_ = makeLabel({}, TypeSize::Body, false);
-    message_->setObjectName(QStringLiteral("copiesMessage"));
-    message_->setWordWrap(true);
-    message_->hide();
     column->addWidget(content_);
-    column->addWidget(message_); // seen while the section is folded away too
 
     connect(fold_, &QPushButton::toggled, this, [this](bool open) {
         unfold(open);

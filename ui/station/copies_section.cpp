@@ -107,6 +107,7 @@ void CopiesSection::reload() {
     const QString folder = keeper().folder();
     where_->setText(usual ? tr("Where: the folder “%1” beside the book").arg(QFileInfo(folder).fileName())
                           : tr("Where: %1").arg(QDir::toNativeSeparators(folder)));
+    where_->setToolTip(QDir::toNativeSeparators(folder));
     {
         const QSignalBlocker quiet(daily_);
         daily_->setChecked(keeper().choice().daily);
@@ -147,11 +148,12 @@ void CopiesSection::reloadList() {
     list_->addItems(lines);
     list_->setCurrentRow(std::min(row, list_->count() - 1));
     list_->setVisible(list_->count() > 0);
-    // As high as its lines, up to four; more are scrolled.
+    // As high as its lines, up to four, and lower in a low window; more are scrolled.
     constexpr int kMostLines = 4;
-    const int shown = std::clamp(list_->count(), 1, kMostLines);
-    list_->setFixedHeight(shown * std::max(list_->sizeHintForRow(0), typePixels(22)) +
-                          2 * list_->frameWidth() + space::kStep);
+    const int line = std::max(list_->sizeHintForRow(0), typePixels(22));
+    const int round = 2 * list_->frameWidth() + space::kStep;
+    list_->setMinimumHeight(line + round);
+    list_->setMaximumHeight(std::clamp(list_->count(), 1, kMostLines) * line + round);
 }
 
 const ShownCopy* CopiesSection::chosen() const {

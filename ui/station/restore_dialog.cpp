@@ -70,6 +70,7 @@ void RestoreDialog::setStage(Stage stage) {
     open_->setVisible(done);
     open_->setDefault(done);
     list_->setVisible(!done);
+    blank_->setVisible(done && lines_->count() == 0);
     bar_->setVisible(busy);
     bar_->setRange(0, 0);
     close_->setText(busy && stage != Stage::Looking ? tr("Stop") : tr("Close"));
@@ -226,11 +227,11 @@ void RestoreDialog::restored(const Restored& result) {
         newBook_->setFocus();
         return;
     }
+    lines_->addItems(result.lines);
+    lines_->setVisible(!result.lines.isEmpty());
     setStage(Stage::Done);
     where_->setText(fromPath(chosen().filename()));
     say((QStringList{result.sentence} + result.totals).join(QLatin1Char('\n')), false);
-    lines_->addItems(result.lines);
-    lines_->setVisible(!result.lines.isEmpty());
     open_->setFocus();
 }
 

@@ -77,6 +77,7 @@ private:
     QPushButton* verify_ = nullptr;
     QLabel* sentence_ = nullptr;
     QListWidget* lines_ = nullptr;
+    QWidget* blank_ = nullptr; ///< holds the page up while there is no list
     QProgressBar* bar_ = nullptr;
     QPushButton* restore_ = nullptr;
     QPushButton* open_ = nullptr;

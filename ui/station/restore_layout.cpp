@@ -55,6 +55,8 @@ void RestoreDialog::build() {
     lines_->setFont(typeFont(TypeSize::Body));
     lines_->hide();
     page->addWidget(lines_, 2);
+    blank_ = new QWidget;
+    page->addWidget(blank_, 2);
     buildFoot(*page);
 }
 
