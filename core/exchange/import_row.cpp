@@ -262,6 +262,10 @@ tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order)
         return tl::unexpected(*refusal_);
     }
     if (missing && !values.dry.given() && !values.wet.given()) {
+        // Where nothing stands before the mark, what follows is the reason.
+        while (values.note.starts_with("; ")) {
+            values.note.erase(0, 2);
+        }
         const auto divide = values.note.find("; ");
         values.missingReason = values.note.substr(0, divide);
         values.note = divide == std::string::npos ? std::string{} : values.note.substr(divide + 2);

@@ -185,10 +185,19 @@ record::ResolvedTime resolveAtStation(const record::StationRecord& station, Loca
     return skipped.value_or(record::ImpossibleTime{asUtc});
 }
 
-tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record::StationRecord& station,
-                                            const std::optional<record::Zone>& zone, DateOrder order,
-                                            DoubleTimes doubleTimes) {
-    const TimeCells cells{row};
+namespace {
+
+/// Whether a moment can be written down again wherever it is shown: its date by UTC and by any clock lies in
+/// the years that dates are taken from (record/instant.h).
+bool liesInTheYears(Instant instant) {
+    constexpr Instant kFirst{date::sys_days{date::year{1600} / 1 / 2}};
+    constexpr Instant kEnd{date::sys_days{date::year{2200} / 12 / 31}};
+    return kFirst <= instant && instant < kEnd;
+}
+
+tl::expected<RowTime, RejectedLine> timeOfRow(const TimeCells& cells, const record::StationRecord& station,
+                                              const std::optional<record::Zone>& zone, DateOrder order,
+                                              DoubleTimes doubleTimes) {
     std::optional<record::StationDate> date;
     if (const auto text = cells.value(ImportField::Date)) {
         const auto read = readDate(*text, order);
@@ -297,6 +306,20 @@ tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record:
         result.instant = *moment;
     }
     return result;
+}
+
+} // namespace
+
+tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record::StationRecord& station,
+                                            const std::optional<record::Zone>& zone, DateOrder order,
+                                            DoubleTimes doubleTimes) {
+    const TimeCells cells{row};
+    auto time = timeOfRow(cells, station, zone, order, doubleTimes);
+    if (time && !liesInTheYears(time->instant)) {
+        const auto field = cells.value(ImportField::Time) ? ImportField::Time : ImportField::Date;
+        return tl::unexpected(cells.refuse(RejectReason::BadTime, field, "no-such-date"));
+    }
+    return time;
 }
 
 } // namespace wickbook::exchange
