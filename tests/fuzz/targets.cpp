@@ -12,6 +12,7 @@ constexpr std::array kTargets{
     FuzzTarget{"csv", runCsv, varyBytes, 400},          FuzzTarget{"sef", runSef, varyBytes, 1500},
     FuzzTarget{"numbers", runNumbers, varyBytes, 8000}, FuzzTarget{"times", runTimes, varyBytes, 8000},
     FuzzTarget{"body", runBody, varyBytes, 4000},       FuzzTarget{"book", runBook, varyBook, 60},
+    FuzzTarget{"salvage", runSalvage, varyBook, 40},
 };
 
 std::size_t below(std::size_t limit, Random& random) {

@@ -48,6 +48,7 @@ void runNumbers(std::string_view bytes);
 void runTimes(std::string_view bytes);
 void runBody(std::string_view bytes);
 void runBook(std::string_view bytes);
+void runSalvage(std::string_view bytes);
 /// Edits of a sound book are varied as edits.
 std::string varyBook(std::string_view bytes, std::size_t most, Random& random);
 
