@@ -169,11 +169,14 @@ Outcome<units::TemperatureUnit> unitFrom(const std::string& text) {
 
 Outcome<record::StationDate> dateFrom(const std::string& option, const std::string& text) {
     const auto date = record::parseDate(text);
-    if (!date) {
+    if (date) {
+        return *date;
+    }
+    if (date.error() == record::TimeTextError::NoSuchDate) {
         return refuse(
             inSentence(option, ui::timeErrorWords(date.error(), QString::fromStdString(text)).toStdString()));
     }
-    return *date;
+    return refuse(fmt::format("{}: \"{}\" is no date; write it like 2025-03-01.", option, text));
 }
 
 Outcome<date::year_month> monthFrom(const std::string& text) {
