@@ -82,6 +82,7 @@ void WindowSettings::setCopyChoice(const QString& book, const CopyChoice& choice
 QString WindowSettings::putAsideWhatIsUnreadable() {
     {
         const QSettings settings(file_, QSettings::IniFormat);
+        (void)settings.allKeys(); // sections are only read, and found wanting, when they are asked for
         if (settings.status() != QSettings::FormatError) {
             return {};
         }
