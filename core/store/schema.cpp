@@ -34,6 +34,23 @@ std::string compactTime(record::Instant instant) {
     return date::format("%Y%m%dT%H%M%SZ", instant);
 }
 
+/// "station before schema 2, 20250301T090000Z.wbk"; with "2", "3" … behind the time where a copy of the same
+/// second is there already, of a program that was stopped and started again.
+std::filesystem::path freeCopyName(const std::filesystem::path& path, int schema, record::Instant now) {
+    constexpr int kMostTries = 100;
+    for (int attempt = 1;; ++attempt) {
+        const std::filesystem::path copy =
+            path.parent_path() /
+            fmt::format("{} before schema {}, {}{}{}", path.stem().string(), schema, compactTime(now),
+                        attempt == 1 ? "" : fmt::format(" {}", attempt), path.extension().string());
+        const auto free = checkNameIsFree(copy);
+        if (free)
+            return copy;
+        if (free.error().kind != StoreErrorKind::AlreadyThere || attempt == kMostTries)
+            throw Refusal{free.error()};
+    }
+}
+
 } // namespace
 
 int currentSchema() {
@@ -59,11 +76,7 @@ void migrate(SQLite::Database& database, const std::filesystem::path& path,
 
 std::filesystem::path copyAndMigrate(SQLite::Database& database, const std::filesystem::path& path,
                                      std::span<const Migration> steps, record::Instant now) {
-    const std::filesystem::path copy =
-        path.parent_path() / fmt::format("{} before schema {}, {}{}", path.stem().string(),
-                                         steps.back().number, compactTime(now), path.extension().string());
-    if (auto free = checkNameIsFree(copy); !free)
-        throw Refusal{free.error()};
+    const std::filesystem::path copy = freeCopyName(path, steps.back().number, now);
     FileBeside beside(copy);
     if (auto made = beside.make(); !made)
         throw Refusal{made.error()};

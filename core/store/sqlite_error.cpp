@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_error.h"
 
+#include <fcntl.h>
 #include <sqlite3.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <array>
@@ -125,6 +127,32 @@ StoreErrorKind kindOf(int code, int errorNumber) {
     }
 }
 
+/// Why no new file can be made in a folder, told by making one; 0: it can.
+int reasonAgainstNewFile(const std::filesystem::path& folder) {
+    const std::string name = (folder / (".wickbook-" + std::to_string(::getpid()) + ".room")).string();
+    const int descriptor = ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (descriptor < 0)
+        return errno == EEXIST ? 0 : errno;
+    ::close(descriptor);
+    ::unlink(name.c_str());
+    return 0;
+}
+
+/// The system's reason for what this connection could not do just now; 0: it isn't known.
+int systemReason(int code, sqlite3* handle, const std::filesystem::path& path) {
+    // Kept by SQLite only for these two; for any other code it would be an old one.
+    const int primary = code & 0xFF;
+    if (handle == nullptr || (primary != SQLITE_IOERR && primary != SQLITE_CANTOPEN))
+        return 0;
+    const int reason = sqlite3_system_errno(handle);
+    // A journal that can't be made is tried for reading next, and then SQLite only knows that it isn't there.
+    if (primary == SQLITE_CANTOPEN && reason == ENOENT && sqlite3_db_readonly(handle, "main") == 0) {
+        if (const int why = reasonAgainstNewFile(path.has_parent_path() ? path.parent_path() : "."); why != 0)
+            return why;
+    }
+    return reason;
+}
+
 } // namespace
 
 std::string extendedCodeName(int code) {
@@ -136,11 +164,7 @@ std::string extendedCodeName(int code) {
 StoreError errorFrom(const SQLite::Exception& exception, sqlite3* handle, const std::filesystem::path& path) {
     const int code =
         exception.getExtendedErrorCode() > 0 ? exception.getExtendedErrorCode() : exception.getErrorCode();
-    const int primary = code & 0xFF;
-    // Kept by SQLite only for these two; for any other code it would be an old one.
-    const int errorNumber = handle != nullptr && (primary == SQLITE_IOERR || primary == SQLITE_CANTOPEN)
-                                ? sqlite3_system_errno(handle)
-                                : 0;
+    const int errorNumber = systemReason(code, handle, path);
     std::string detail = extendedCodeName(code) + ": " + exception.what();
     if (errorNumber != 0)
         detail += " [" + std::generic_category().message(errorNumber) + "]";

@@ -5,15 +5,18 @@
 
 #include <fcntl.h>
 #include <poll.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <array>
+#include <chrono>
 #include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
+#include <thread>
 
 namespace wickbook::apptest {
 
@@ -24,8 +27,9 @@ int exitCodeOf(int status) {
 }
 
 /// In the child: becomes the program.
-[[noreturn]] void become(const Arguments& arguments) {
-    std::vector<std::string> words{WICKBOOK_PROGRAM};
+[[noreturn]] void become(const Arguments& arguments, const Strain& strain = {}) {
+    std::vector<std::string> words = strain.wrapper;
+    words.push_back(strain.program.empty() ? WICKBOOK_PROGRAM : strain.program);
     words.insert(words.end(), arguments.begin(), arguments.end());
     std::vector<char*> argv;
     for (std::string& word : words) {
@@ -35,28 +39,43 @@ int exitCodeOf(int status) {
     unsetenv("DISPLAY");
     unsetenv("WAYLAND_DISPLAY");
     unsetenv("QT_QPA_PLATFORM");
-    execv(argv.front(), argv.data());
+    for (const std::string& setting : strain.environment) {
+        const auto equals = setting.find('=');
+        setenv(setting.substr(0, equals).c_str(), setting.substr(equals + 1).c_str(), 1);
+    }
+    if (strain.before) {
+        strain.before();
+    }
+    execvp(argv.front(), argv.data());
     _exit(127);
 }
 
 } // namespace
 
-Ran run(const Arguments& arguments, const std::string& input) {
+Ran run(const Arguments& arguments, const std::string& input, const Strain& strain) {
     const Folder folder;
-    put(folder.file("in"), input);
+    const std::string inputFile = strain.inputFile.empty() ? folder.file("in") : strain.inputFile;
+    if (strain.inputFile.empty()) {
+        put(inputFile, input);
+    }
     const pid_t process = fork();
     if (process == 0) {
-        const int in = open(folder.file("in").c_str(), O_RDONLY);
+        const int in = open(inputFile.c_str(), O_RDONLY);
         const int out = open(folder.file("out").c_str(), O_WRONLY | O_CREAT, 0600);
         const int err = open(folder.file("err").c_str(), O_WRONLY | O_CREAT, 0600);
         dup2(in, STDIN_FILENO);
         dup2(out, STDOUT_FILENO);
         dup2(err, STDERR_FILENO);
-        become(arguments);
+        become(arguments, strain);
+    }
+    if (strain.killAfterMilliseconds > 0) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(strain.killAfterMilliseconds));
+        ::kill(process, strain.signal);
     }
     int status = 0;
-    waitpid(process, &status, 0);
-    return {exitCodeOf(status), contents(folder.file("out")), contents(folder.file("err"))};
+    rusage used{};
+    wait4(process, &status, 0, &used);
+    return {exitCodeOf(status), contents(folder.file("out")), contents(folder.file("err")), used.ru_maxrss};
 }
 
 Running::Running(const Arguments& arguments) {

@@ -3,7 +3,9 @@
 
 #include <sys/types.h>
 
+#include <csignal>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <string>
 #include <vector>
@@ -16,12 +18,24 @@ struct Ran {
     int code = -1; ///< exit code; 128 + signal where it was killed
     std::string out;
     std::string err;
+    long peakKilobytes = 0; ///< the most memory it had at once
 };
 
 using Arguments = std::vector<std::string>;
 
+/// What makes a run harder than usual.
+struct Strain {
+    std::vector<std::string> environment; ///< NAME=value, besides the usual
+    std::function<void()> before;  ///< in the child, before it becomes the program: limits, another user
+    std::string inputFile;         ///< standard input, instead of a text
+    Arguments wrapper;             ///< a program that runs the program: faketime, say
+    std::string program;           ///< another program than the one under test
+    int killAfterMilliseconds = 0; ///< the signal after so long; 0: never
+    int signal = SIGKILL;
+};
+
 /// Runs to its end with the text given on standard input.
-Ran run(const Arguments& arguments, const std::string& input = {});
+Ran run(const Arguments& arguments, const std::string& input = {}, const Strain& strain = {});
 
 /// A process that is written to and read from while it runs.
 class Running {

@@ -5,6 +5,7 @@
 
 #include <chrono>
 #include <cstdlib>
+#include <optional>
 #include <string>
 #include <thread>
 #include <vector>
@@ -52,6 +53,20 @@ public:
         return WIFSIGNALED(status) ? WTERMSIG(status) : 0;
     }
 
+    /// Its exit code (128 and more: the signal) if it ends of itself by then; none: it is still running.
+    std::optional<int> waitAtMost(std::chrono::milliseconds patience) {
+        const auto until = std::chrono::steady_clock::now() + patience;
+        while (std::chrono::steady_clock::now() < until) {
+            int status = 0;
+            if (::waitpid(process_, &status, WNOHANG) == process_) {
+                process_ = -1;
+                return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+            }
+            std::this_thread::sleep_for(std::chrono::milliseconds(50));
+        }
+        return std::nullopt;
+    }
+
 private:
     pid_t process_ = -1;
 };
@@ -89,12 +104,19 @@ private:
 
 /// The program's window, showing a book, with settings of its own below home.
 inline std::unique_ptr<Running> showBook(const char* program, const std::filesystem::path& book,
-                                         const std::string& home, const Display& display) {
-    return std::make_unique<Running>(
-        std::vector<std::string>{program, book.string()},
-        std::vector<std::string>{"DISPLAY=" + display.name(), "QT_QPA_PLATFORM=xcb", "LANG=C.UTF-8",
-                                 "HOME=" + home, "XDG_CONFIG_HOME=" + home + "/config",
-                                 "XDG_DATA_HOME=" + home + "/data"});
+                                         const std::string& home, const Display& display,
+                                         const std::vector<std::string>& more = {}) {
+    std::vector<std::string> settings{"DISPLAY=" + display.name(),
+                                      "QT_QPA_PLATFORM=xcb",
+                                      "LANG=C.UTF-8",
+                                      "HOME=" + home,
+                                      "XDG_CONFIG_HOME=" + home + "/config",
+                                      "XDG_DATA_HOME=" + home + "/data",
+                                      "XDG_RUNTIME_DIR=" + home + "/run"};
+    std::filesystem::create_directories(home + "/run");
+    ::chmod((home + "/run").c_str(), 0700);
+    settings.insert(settings.end(), more.begin(), more.end());
+    return std::make_unique<Running>(std::vector<std::string>{program, book.string()}, settings);
 }
 
 } // namespace wickbook::store::testing
