@@ -29,6 +29,9 @@ namespace wickbook::ui {
 
 namespace {
 
+/// Lines that are shown one by one with their verdicts; a longer file would fill the memory.
+constexpr std::int64_t kMostShownLines = 100'000;
+
 constexpr std::chrono::milliseconds kSoon{250};
 /// Lines of a long file that are tried before the person asks for the whole.
 constexpr std::int64_t kHeadLines = 400;
@@ -199,6 +202,7 @@ void TakeInDialog::proposeColumns() {
 
 exchange::ImportOptions TakeInDialog::options() const {
     exchange::ImportOptions options;
+    options.refusedAbove = kMostShownLines;
     if (looked_.kind == exchange::FileKind::Csv) {
         options = choices_->options();
         options.layout = columns_->columnLayout();
@@ -318,11 +322,11 @@ void TakeInDialog::stored() {
         memory_.remember(header(), options());
     }
     session_.lookForOutsideChanges();
+    session_.copies().look();
     auto* command = new WithdrawImport(session_, result_->readings, session_.observer().toStdString(),
                                        tr("bring in %1").arg(QFileInfo(looked_.files.front()).fileName()));
     session_.undoStack().push(command);
     command_ = command;
-    session_.copies().look();
     setStage(Stage::Done);
     const auto rejects = desk::rejectsOf(*preview_, onConflict()).size();
     const bool revised = onConflict() == exchange::OnConflict::Revise;
