@@ -127,15 +127,20 @@ StoreErrorKind kindOf(int code, int errorNumber) {
     }
 }
 
-/// Why no new file can be made in a folder, told by making one; 0: it can.
-int reasonAgainstNewFile(const std::filesystem::path& folder) {
+/// Why nothing new can be written in a folder, told by writing a little; 0: it can.
+int reasonAgainstWriting(const std::filesystem::path& folder) {
     const std::string name = (folder / (".wickbook-" + std::to_string(::getpid()) + ".room")).string();
     const int descriptor = ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
     if (descriptor < 0)
         return errno == EEXIST ? 0 : errno;
+    constexpr std::array<char, 16 * 1024> kLittle{};
+    int reason = 0;
+    if (::write(descriptor, kLittle.data(), kLittle.size()) != static_cast<ssize_t>(kLittle.size()) ||
+        ::fsync(descriptor) != 0)
+        reason = errno;
     ::close(descriptor);
     ::unlink(name.c_str());
-    return 0;
+    return reason;
 }
 
 /// The system's reason for what this connection could not do just now; 0: it isn't known.
@@ -145,9 +150,11 @@ int systemReason(int code, sqlite3* handle, const std::filesystem::path& path) {
     if (handle == nullptr || (primary != SQLITE_IOERR && primary != SQLITE_CANTOPEN))
         return 0;
     const int reason = sqlite3_system_errno(handle);
-    // A journal that can't be made is tried for reading next, and then SQLite only knows that it isn't there.
-    if (primary == SQLITE_CANTOPEN && reason == ENOENT && sqlite3_db_readonly(handle, "main") == 0) {
-        if (const int why = reasonAgainstNewFile(path.has_parent_path() ? path.parent_path() : "."); why != 0)
+    // A journal that can't be made is tried for reading next, and then SQLite only knows that it isn't there;
+    // of a sync that failed it keeps no reason at all.
+    const bool masked = primary == SQLITE_CANTOPEN ? reason == ENOENT : reason == 0;
+    if (masked && sqlite3_db_readonly(handle, "main") == 0) {
+        if (const int why = reasonAgainstWriting(path.has_parent_path() ? path.parent_path() : "."); why != 0)
             return why;
     }
     return reason;
