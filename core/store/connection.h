@@ -78,7 +78,7 @@ auto guarded(const std::filesystem::path& path, sqlite3* handle, Work&& work) ->
     } catch (const UnkeepableValue& unkeepable) {
         return tl::unexpected(StoreError{StoreErrorKind::Internal, path.string(), unkeepable.what()});
     } catch (const std::bad_alloc&) {
-        return tl::unexpected(StoreError{StoreErrorKind::Internal, path.string(), "out of memory"});
+        return tl::unexpected(StoreError{StoreErrorKind::OutOfMemory, path.string(), "out of memory"});
     } catch (const std::exception& exception) {
         return tl::unexpected(StoreError{StoreErrorKind::Internal, path.string(), exception.what()});
     }

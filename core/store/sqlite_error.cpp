@@ -119,6 +119,8 @@ StoreErrorKind kindOf(int code, int errorNumber) {
         if (isNoSpace(errorNumber))
             return StoreErrorKind::DiskFull;
         return isReadOnly(errorNumber) ? StoreErrorKind::ReadOnly : StoreErrorKind::CannotOpen;
+    case SQLITE_NOMEM:
+        return StoreErrorKind::OutOfMemory;
     case SQLITE_PERM:
     case SQLITE_AUTH:
         return StoreErrorKind::CannotOpen;

@@ -19,6 +19,7 @@ enum class StoreErrorKind {
     HourTaken,        ///< another live reading stands at that observing hour
     ChangedMeanwhile, ///< the revision to be replaced is no longer the newest
     NoSuchReading,
+    OutOfMemory,
     Internal ///< a constraint or a bug; the message tells
 };
 

@@ -155,6 +155,10 @@ std::vector<Provocation> wordProvocations() {
                   "Please report "
                   "it. (SQLITE_IOERR (10): disk I/O error)",
                   Kind::Internal),
+        ofTheDisk("There is too little memory free to work with book.wbk: nothing was saved. Close other "
+                  "programs and try "
+                  "again.",
+                  Kind::OutOfMemory),
         ofTheShelf("No copy was kept: the folder for copies, “copies”, is not there. Plug in the drive it "
                    "lies on, or "
                    "choose another folder. The copies made before stay.",

@@ -130,8 +130,10 @@ TEST_F(AProgramWithLittle, MemoryEndsWithASentenceAndKeepsWhatItSaid) {
         EXPECT_EQ(problemsOf(*book), "") << megabytes;
         succeeded = ran.code == 0;
         EXPECT_EQ(book->observationCount(), succeeded ? 4'000 : 0) << megabytes;
-        if (!succeeded)
+        if (!succeeded) {
             line.message = lastSentence(ran.err);
+            EXPECT_NE(line.message, "") << megabytes;
+        }
     }
     EXPECT_TRUE(succeeded);
     EXPECT_GT(line.trials, 1) << "never short of memory: this proved nothing";

@@ -85,6 +85,11 @@ QString storeErrorWords(const store::StoreError& error) {
         return ErrorText::tr("This reading was changed meanwhile: look at it again, then make your change.");
     case Kind::NoSuchReading:
         return ErrorText::tr("There is no reading at this time: check date and hour.");
+    case Kind::OutOfMemory:
+        return ErrorText::
+            tr("There is too little memory free to work with %1: nothing was saved. Close other programs and "
+               "try again.")
+                .arg(file);
     case Kind::Internal:
         return ErrorText::tr(
                    "%1 could not be written because of an error in the program: nothing was saved. Please "
