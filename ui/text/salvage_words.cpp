@@ -15,10 +15,6 @@ struct SalvageText {
 
 constexpr std::size_t kMostRanges = 20;
 
-int plural(std::int64_t count) {
-    return static_cast<int>(std::min<std::int64_t>(count, 1'000'000'000));
-}
-
 /// The kinds of the station's facts that are altered, each once, as a person knows them.
 QString factKindWords(const std::vector<std::string>& kinds) {
     QStringList words;
@@ -97,21 +93,22 @@ QString salvageSentence(const store::SalvageReport& report) {
 
 QStringList salvageDetails(const store::SalvageReport& report) {
     QStringList lines;
+    const auto number = [](std::int64_t count) { return QString::number(count); };
     if (report.lost > 0) {
-        lines << SalvageText::tr("%n revision(s) can't be read and are lost: number %1. Look for them in the "
-                                 "newest copy that verifies, or in the paper register.",
-                                 nullptr, plural(report.lost))
-                     .arg(rangeWords(report.lostAt));
+        lines << SalvageText::tr(
+                     "Revisions that can't be read and are lost: %1 (number %2). Look for them in the newest "
+                     "copy that verifies, or in the paper register.")
+                     .arg(number(report.lost), rangeWords(report.lostAt));
     }
     if (report.altered > 0) {
-        lines << SalvageText::tr("%n revision(s) came in altered, as they now read: number %1.", nullptr,
-                                 plural(report.altered))
-                     .arg(rangeWords(report.alteredAt));
+        lines << SalvageText::tr("Revisions that came in altered, as they now read: %1 (number %2).")
+                     .arg(number(report.altered), rangeWords(report.alteredAt));
     }
     if (report.judgedDoubtful > 0) {
-        lines << SalvageText::tr("%n altered reading(s) are judged doubtful: compare them with the paper "
-                                 "register, correct them, or judge them sound.",
-                                 nullptr, plural(report.judgedDoubtful));
+        lines << SalvageText::tr(
+                     "Altered readings that are judged doubtful: %1. Compare them with the paper register, "
+                     "correct them, or judge them sound.")
+                     .arg(number(report.judgedDoubtful));
     }
     if (!report.alteredFacts.empty()) {
         lines << SalvageText::tr("Facts of the station are altered (%1): check them on the pages Station and "
@@ -119,17 +116,18 @@ QStringList salvageDetails(const store::SalvageReport& report) {
                      .arg(factKindWords(report.alteredFacts));
     }
     if (report.unproven > 0) {
-        lines << SalvageText::tr("%n revision(s) can't be proved, since the one before is hurt; nothing says "
-                                 "that they changed: number %1.",
-                                 nullptr, plural(report.unproven))
-                     .arg(rangeWords(report.unprovenAt));
+        lines << SalvageText::tr(
+                     "Revisions that can't be proved, since the one before is hurt: %1 (number %2). Nothing "
+                     "says that they changed.")
+                     .arg(number(report.unproven), rangeWords(report.unprovenAt));
     }
     if (report.movedFromHour > 0) {
-        lines << SalvageText::tr(
-            "%n reading(s) became extra ones, judged doubtful: a reading written later "
-            "stands at their hour, and what withdrew or moved them is lost. Withdraw them "
-            "or give them another hour.",
-            nullptr, plural(report.movedFromHour));
+        lines
+            << SalvageText::tr(
+                   "Readings that became extra ones, judged doubtful: %1. A reading written later stands at "
+                   "their hour, and what withdrew or moved them is lost: withdraw them or give them "
+                   "another hour.")
+                   .arg(number(report.movedFromHour));
     }
     if (report.stationLost) {
         lines << SalvageText::tr(

@@ -126,7 +126,7 @@ TEST_F(SalvageWindowTest, ABookThatDoesNotOpenIsSavedByKeysFromTheFirstPage) {
         EXPECT_EQ(prompts_.suggested, QStringLiteral("hill salvaged"));
         const QString said = text(dialog);
         EXPECT_TRUE(said.contains(QStringLiteral("came back"))) << said.toStdString();
-        EXPECT_TRUE(said.contains(QStringLiteral("lost: number"))) << said.toStdString();
+        EXPECT_TRUE(said.contains(QStringLiteral("are lost: "))) << said.toStdString();
         EXPECT_TRUE(said.contains(QStringLiteral("judged doubtful"))) << said.toStdString();
         auto* open = dialog.findChild<QPushButton*>(QStringLiteral("salvageOpen"));
         EXPECT_TRUE(open->hasFocus());
@@ -300,8 +300,9 @@ TEST(SalvageWords, SayEverythingThatTheReportCounts) {
     const QStringList said = ui::salvageDetails(report);
     EXPECT_EQ(said.size(), 9);
     const QString all = said.join(QChar(' '));
-    for (const char* wanted : {"4–6", "10–14", "7, 15", "place and hours, thermometer, correction", "2 of 30",
-                               "interrupted", "Station"}) {
+    for (const char* wanted :
+         {"lost: 3 (number 4–6)", "5 (number 10–14)", "2 (number 7, 15)",
+          "place and hours, thermometer, correction", "2 of 30", "interrupted", "Station"}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(wanted))) << wanted << "\n" << all.toStdString();
     }
     EXPECT_EQ(ui::salvageSentence(report).left(10), QStringLiteral("97 of 100 "));
