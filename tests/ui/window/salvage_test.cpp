@@ -97,7 +97,9 @@ protected:
     static void begin(ui::SalvageDialog& dialog) {
         auto* open = dialog.findChild<QPushButton*>(QStringLiteral("salvageOpen"));
         auto* name = dialog.findChild<QPushButton*>(QStringLiteral("salvageBegin"));
-        ASSERT_TRUE(name->hasFocus());
+        QApplication::setActiveWindow(&dialog);
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return name->hasFocus(); }, 5'000));
         QTest::keyClick(name, Qt::Key_Space);
         ASSERT_TRUE(QTest::qWaitFor([&] { return open->isVisible() || name->isVisible(); }, 30'000));
     }
