@@ -135,9 +135,9 @@ Outcome<void> writeSheet(const ClassOptions& options, const comparison::ClassRou
         painted = ui::writeClassSheet(sheet, QLocale::c(), writer);
     }
     if (!painted) {
-        return tl::unexpected(
-            Refusal{ExitCode::Internal, "The sheet could not be painted because of an error in the program: "
-                                        "nothing was written. Please report it."});
+        return tl::unexpected(Refusal{ExitCode::Internal,
+                                      "The sheet could not be painted because of an error in the program: "
+                                      "nothing was written. Please report it."});
     }
     if (const auto written = ui::writeWholeFile(QString::fromStdString(options.sheet), bytes); !written) {
         return refuse(written.error().sentence.toStdString(), ExitCode::BookTrouble);

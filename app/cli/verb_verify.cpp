@@ -13,10 +13,11 @@ namespace wickbook::cli {
 
 namespace {
 
-constexpr std::string_view kWhatToDo =
-    "Keep this file as it is. First restore the newest backup that verifies into a new book: wickbook restore "
-    "--from BACKUP --book NEW. Where there is none, or it lacks readings, save what can be read of this file: "
-    "wickbook salvage --from DAMAGED --book NEW.";
+constexpr std::string_view kWhatToDo = "Keep this file as it is. First restore the newest backup that "
+                                       "verifies into a new book: wickbook restore "
+                                       "--from BACKUP --book NEW. Where there is none, or it lacks readings, "
+                                       "save what can be read of this file: "
+                                       "wickbook salvage --from DAMAGED --book NEW.";
 
 Outcome<ExitCode> verify(const std::string& path) {
     auto output = Output::open("-");

@@ -65,7 +65,8 @@ QList<Part> parts() {
             "from "
             "which that holds; what went before stays as it was."),
           t("Copies of the book keep themselves, on every day the book has changed, and old ones give way to "
-            "newer ones. Under Copies of the book they are seen, verified, put on another disk, and restored: "
+            "newer ones. Under Copies of the book they are seen, verified, put on another disk, and "
+            "restored: "
             "into a new book, with what differs from the one that is open.")}},
         {"margin",
          t("The margin above the pages"),

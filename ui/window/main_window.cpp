@@ -320,7 +320,7 @@ void MainWindow::updateBanner() {
     setWindowTitle(title + QStringLiteral(" – ") + tr("Wickbook"));
     // Quietly and in one place: what keeps the book from being written, else what keeps it from being copied.
     const QString trouble = pages_->session().copies().trouble();
-    const QString told = !readOnly.isEmpty() ? readOnly
+    const QString told = !readOnly.isEmpty()  ? readOnly
                          : !trouble.isEmpty() ? trouble
                                               : std::exchange(settingsProblem_, {});
     salvageOffer_->hide();
