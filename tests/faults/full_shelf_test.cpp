@@ -3,58 +3,18 @@
 // stay.
 #include "core/store/copy_shelf.h"
 #include "tests/core/store/book_testing.h"
+#include "tests/faults/small_disk.h"
 
 #include <gtest/gtest.h>
-#include <sys/mount.h>
-
-#include <cerrno>
-#include <cstring>
 
 using namespace wickbook;
 using namespace wickbook::store;
 using namespace wickbook::store::testing;
 
-namespace {
-
-/// A disk of one megabyte, made of memory, that copies go to.
-class ShelfDisk {
-public:
-    explicit ShelfDisk(const std::filesystem::path& at) : at_(at) {
-        std::filesystem::create_directory(at_);
-        if (::mount("tmpfs", at_.c_str(), "tmpfs", 0, "size=1m") != 0)
-            reason_ = std::strerror(errno);
-    }
-    ShelfDisk(const ShelfDisk&) = delete;
-    ShelfDisk& operator=(const ShelfDisk&) = delete;
-    ~ShelfDisk() {
-        if (reason_.empty())
-            ::umount2(at_.c_str(), MNT_DETACH);
-    }
-    [[nodiscard]] const std::string& reason() const { return reason_; } ///< empty: there is a disk
-    [[nodiscard]] const std::filesystem::path& path() const { return at_; }
-    void fill() const {
-        std::ofstream out(at_ / "ballast", std::ios::binary);
-        const std::string block(4096, 'x');
-        while (out << block << std::flush) {
-        }
-    }
-    void empty() const { std::filesystem::remove(at_ / "ballast"); }
-    [[nodiscard]] bool makeReadOnly() const {
-        return ::mount(nullptr, at_.c_str(), nullptr, MS_REMOUNT | MS_RDONLY, nullptr) == 0;
-    }
-
-private:
-    std::filesystem::path at_;
-    std::string reason_;
-};
-
-} // namespace
-
 TEST(AShelfOnAFullDisk, TellsItAndKeepsTheOldCopies) {
     const TempFolder folder;
-    const ShelfDisk disk(folder / "disk");
-    if (!disk.reason().empty())
-        GTEST_SKIP() << "needs the right to mount a small disk (run as root): " << disk.reason();
+    const SmallDisk disk(folder / "disk");
+    SKIP_WITHOUT(disk);
     Book book = newBook(folder / "hill.wickbook");
     ASSERT_TRUE(book.append(change(reading(0), 0)));
     const CopyShelf shelf{disk.path(), false};
