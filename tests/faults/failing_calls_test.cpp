@@ -56,9 +56,9 @@ struct Failure {
 std::vector<Failure> failures() {
     return {
         {"disk full", kWrites | kSyncs | kNewFiles, ENOSPC, "is full"},
-        {"sync fails", kSyncs, EIO, ""},
-        {"write fails", kWrites, EIO, ""},
-        {"name or removal fails", kNames, EIO, ""},
+        {"sync fails", kSyncs, EIO, "failed to read or write"},
+        {"write fails", kWrites, EIO, "failed to read or write"},
+        {"name or removal fails", kNames, EIO, "failed to read or write"},
     };
 }
 
