@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <set>
+#include <vector>
 
 namespace wickbook::exchange {
 
@@ -145,6 +146,30 @@ tl::expected<Instant, RejectReason> momentUnderRule(const record::StationRecord&
     return single(resolveAtStation(station, local), doubleTimes);
 }
 
+/// The hour a reading of this moment belongs to: of the date given, else of the day that brings it nearest
+/// (half past midnight may be the reading of the evening before). None where the station has no such hour.
+std::optional<record::ObservingHour> filedAt(const record::StationRecord& station, Instant instant,
+                                             std::optional<record::StationDate> date,
+                                             record::HourOfDay hour) {
+    const auto clockDate = date::floor<date::days>(
+        LocalTime{instant.time_since_epoch() + station.periodAt(instant).zone.offsetAt(instant)});
+    std::vector<record::StationDate> days{date.value_or(clockDate)};
+    if (!date) {
+        days.insert(days.end(), {clockDate - date::days{1}, clockDate + date::days{1}});
+    }
+    std::optional<record::ObservingHour> nearest;
+    std::chrono::seconds least = std::chrono::seconds::max();
+    for (const auto day : days) {
+        const record::ObservingHour hourOfDay{day, hour};
+        const auto moment = record::momentOf(station, hourOfDay);
+        if (moment && std::chrono::abs(*moment - instant) < least) {
+            least = std::chrono::abs(*moment - instant);
+            nearest = hourOfDay;
+        }
+    }
+    return nearest;
+}
+
 bool isObservingHour(const record::StationRecord& station, const record::ObservingHour& hour) {
     const auto& hours =
         station.periodAt(Instant{(LocalTime{hour.date} + hour.hour).time_since_epoch()}).hours;
@@ -239,17 +264,14 @@ tl::expected<RowTime, RejectedLine> timeOfRow(const TimeCells& cells, const reco
             result.hour = std::optional<record::ObservingHour>{};
             return result;
         }
-        const auto clockDate = date::floor<date::days>(
-            LocalTime{result.instant.time_since_epoch() +
-                      station.periodAt(result.instant).zone.offsetAt(result.instant)});
-        const record::ObservingHour filed{date.value_or(clockDate), *hour};
-        if (const auto moment = record::momentOf(station, filed)) {
-            if (date && std::chrono::abs(*moment - result.instant) > kFarthestFromHour) {
-                return tl::unexpected(
-                    cells.refuse(RejectReason::BadTime, ImportField::Hour, "far-from-hour"));
-            }
-            result.hour = filed;
+        const auto filed = filedAt(station, result.instant, date, *hour);
+        if (!filed) {
+            return result;
         }
+        if (std::chrono::abs(*record::momentOf(station, *filed) - result.instant) > kFarthestFromHour) {
+            return tl::unexpected(cells.refuse(RejectReason::BadTime, ImportField::Hour, "far-from-hour"));
+        }
+        result.hour = filed;
         return result;
     }
 

@@ -20,6 +20,7 @@
 namespace wickbook::store {
 
 struct FoundRevision {
+    /// As it lies there. Its place is the key before it, which damage may have made 0 or less: a stray then.
     RevisionRow row;
     std::string checksum; ///< as stored: 32 bytes
     std::uint64_t page = 0;

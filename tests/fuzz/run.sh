@@ -3,7 +3,8 @@
 # Runs the fuzzers: run.sh SECONDS [TARGET…] builds them with clang and gives each target so many seconds of processor
 # time (all targets where none is named), then prints a table. What it learns stays in build/fuzz/learnt/, a finding in
 # build/fuzz/findings/. Exit code 1 where something was found.
-# WICKBOOK_FUZZ_BUILD names another build folder than build/fuzz; WICKBOOK_FUZZ_AS_BUILT=1 runs what is built there.
+# WICKBOOK_FUZZ_BUILD names another build folder than build/fuzz; WICKBOOK_FUZZ_AS_BUILT=1 runs what is built there;
+# WICKBOOK_FUZZ_TIMEOUT is how long one input may take by the clock (10 s), for a machine with other work.
 set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 here="$top/tests/fuzz"
@@ -54,7 +55,7 @@ for target in "${targets[@]}"; do
     findings="$build/findings/$target"
     log="$build/$target.log"
     mkdir -p "$learnt" "$findings"
-    options=(-rss_limit_mb=512 -timeout=10 -max_len=4096 -print_final_stats=1 "-artifact_prefix=$findings/")
+    options=(-rss_limit_mb=512 "-timeout=${WICKBOOK_FUZZ_TIMEOUT:-10}" -max_len=4096 -print_final_stats=1 "-artifact_prefix=$findings/")
     [ -f "$here/dictionaries/$target.dict" ] && options+=("-dict=$here/dictionaries/$target.dict")
     kept=("$here/corpus/$target")
     [ -d "$here/found/$target" ] && kept+=("$here/found/$target")

@@ -44,7 +44,6 @@ const std::set<std::string>& soundChecksums() {
 /// Rows have the shape of rows, whatever the bytes.
 void checkRows(std::string_view bytes) {
     for (const store::FoundRevision& found : store::revisionsIn(bytes)) {
-        promise(found.row.sequence >= 1, "a row has its place");
         promise(found.row.id.size() == 16 && found.row.subject.size() == 16, "an identity has sixteen bytes");
         promise(found.checksum.size() == 32, "a checksum has thirty-two");
         promise(!found.row.kind.empty(), "a row has its kind");

@@ -184,6 +184,19 @@ TEST(RowTime, HourBesideAFullTimeSaysWhereItIsFiled) {
     EXPECT_EQ(timeOf(station(), cells), "bad-time:far-from-hour hour '09:00'");
 }
 
+TEST(RowTime, HourBesideAFullTimeWithoutADateIsOfTheNearestDay) {
+    const auto evening =
+        testing::stationOf(testing::newStation("UTC", HourRule::Utc, {std::chrono::hours{21}}));
+    FieldCells cells{{ImportField::Time, "2025-07-02T00:20Z"}, {ImportField::Hour, "21:00"}};
+    EXPECT_EQ(timeOf(evening, cells), "2025-07-02T00:20:00Z @2025-07-01 21:00");
+    cells[ImportField::Time] = "2025-07-02T20:40Z";
+    EXPECT_EQ(timeOf(evening, cells), "2025-07-02T20:40:00Z @2025-07-02 21:00");
+    const auto morning =
+        testing::stationOf(testing::newStation("UTC", HourRule::Utc, {std::chrono::hours{0}}));
+    cells = {{ImportField::Time, "2025-07-01T23:50Z"}, {ImportField::Hour, "00:00"}};
+    EXPECT_EQ(timeOf(morning, cells), "2025-07-01T23:50:00Z @2025-07-02 00:00");
+}
+
 TEST(RowTime, AStationThatChangedItsZone) {
     auto facts = station("Europe/London", HourRule::Clock).facts();
     record::PeriodChange moved;
