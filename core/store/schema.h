@@ -39,7 +39,8 @@ std::filesystem::path copyAndMigrate(SQLite::Database& database, const std::file
 /// table, index, trigger or view. Throws SQLite::Exception.
 std::vector<std::string> schemaDifferences(SQLite::Database& database, std::span<const Migration> steps);
 
-/// Lines of PRAGMA integrity_check other than "ok". Throws SQLite::Exception.
+/// What is wrong with the pages: lines of PRAGMA integrity_check other than "ok", and what it passes over.
+/// Pre: no transaction has written. Throws SQLite::Exception.
 std::vector<std::string> pageProblems(SQLite::Database& database);
 
 } // namespace wickbook::store

@@ -6,6 +6,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <fstream>
 
 using namespace wickbook;
 using namespace wickbook::store;
@@ -165,14 +166,24 @@ TEST_F(AMeddledBook, NamesABodyThatCantBeRead) {
 TEST_F(AMeddledBook, KeepsAndPassesOverKindsOfALaterVersion) {
     // Appended as a later version would, with its checksum: the book is sound, the kind unknown.
     // The checksum can't be made in SQL, so the chain reports this row, and only this row.
-    meddle(path,
-           "INSERT INTO revision SELECT max(sequence) + 1, zeroblob(16), 'ice-saints', zeroblob(16), 0, 'ab', "
-           "'', '{}', zeroblob(32) FROM revision; UPDATE chain SET count = count + 1, head = zeroblob(32)");
+    meddle(
+        path,
+        "INSERT INTO revision SELECT max(sequence) + 1, zeroblob(16), 'ice-saints', zeroblob(16), 0, 'ab', "
+        "'', '{}', zeroblob(32) FROM revision; UPDATE chain SET count = count + 1, head = zeroblob(32)");
     const auto report = verified();
     ASSERT_EQ(report.problems.size(), 1U) << said();
     EXPECT_EQ(report.problems[0].code, "chain");
     EXPECT_EQ(report.problems[0].sequence, first + 6);
     EXPECT_EQ(Book::open(path)->station()->facts(), inventedStation());
+}
+
+TEST_F(AMeddledBook, NamesAListOfFreePagesThatBeginsNowhere) {
+    // Bytes 36 to 39 of the header: how many pages are free (sqlite.org, "Database File Format", 1.3).
+    std::fstream file(path, std::ios::binary | std::ios::in | std::ios::out);
+    file.seekp(38);
+    file.put('\x40');
+    file.close();
+    EXPECT_THAT(said(), HasSubstr("free pages"));
 }
 
 TEST_F(AMeddledBook, TellsItsProgressAndIsNotCalledSoundWhenStopped) {
