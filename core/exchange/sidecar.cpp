@@ -78,6 +78,10 @@ Json coefficientFacts(const record::StationPeriod& period) {
                 facts.push_back(
                     fact("psychrometer coefficient, ice", *period.ownCoefficient->icePerKelvin, "K-1"));
             }
+            if (period.ownCoefficient->relativeUncertainty) {
+                facts.push_back(fact("relative standard uncertainty of the coefficient",
+                                     *period.ownCoefficient->relativeUncertainty, "1"));
+            }
             facts.push_back(fact("source of the coefficient", "fitted at the station"));
         }
         return facts;
@@ -102,6 +106,9 @@ Json periodOf(const record::StationPeriod& period) {
     facts.push_back(fact("latitude", period.position.latitude, "deg"));
     facts.push_back(fact("longitude", period.position.longitude, "deg"));
     facts.push_back(fact("elevation", period.elevation.metres(), "m"));
+    if (period.meanPressure) {
+        facts.push_back(fact("mean pressure at the station", *period.meanPressure, "hPa"));
+    }
     facts.push_back(fact("time zone", period.zone.name()));
     facts.push_back(fact("observing hours", std::move(hours)));
     facts.push_back(fact("observing hours follow", record::hourRuleName(period.hourRule)));

@@ -9,10 +9,10 @@ namespace wickbook::record {
 
 namespace {
 
-/// Standard uncertainty of a pressure read and of one worked out from the elevation, hPa: our judgement, the
-/// weather moves the station pressure by about 10 hPa round its mean.
+/// Standard uncertainty of a pressure read and of the usual one (a mean, or from the elevation), hPa: our
+/// judgement, the weather moves the station pressure by about 10 hPa round its mean.
 constexpr double kReadPressureUncertainty = 1.0;
-constexpr double kElevationPressureUncertainty = 10.0;
+constexpr double kUsualPressureUncertainty = 10.0;
 
 UsedBulb useBulb(const BulbReading& read, const Thermometer* thermometer, const StationRecord& station,
                  Instant instant) {
@@ -70,7 +70,9 @@ psychrometry::CoefficientRule coefficientRule(const StationPeriod& period) {
 }
 
 std::string_view pressureSourceName(PressureSource source) {
-    return source == PressureSource::Read ? "read" : "elevation";
+    return source == PressureSource::Read          ? "read"
+           : source == PressureSource::StationMean ? "station-mean"
+                                                   : "elevation";
 }
 
 std::optional<double> DerivedReading::humidityPercent() const {
@@ -109,6 +111,9 @@ DerivedReading deriveReading(StoredObservation stored, const StationRecord& stat
     if (values.pressure) {
         reading.pressure = units::Pressure::fromHectopascals(values.pressure->toDouble());
         reading.pressureSource = PressureSource::Read;
+    } else if (period.meanPressure) {
+        reading.pressure = units::Pressure::fromHectopascals(*period.meanPressure);
+        reading.pressureSource = PressureSource::StationMean;
     } else {
         reading.pressure =
             psychrometry::standardPressure(period.elevation)
@@ -132,7 +137,7 @@ DerivedReading deriveReading(StoredObservation stored, const StationRecord& stat
     input.uncertainty.dryCorrectionKelvins = correctionUncertainty(dryThermometer, station, instant);
     input.uncertainty.wetCorrectionKelvins = correctionUncertainty(wetThermometer, station, instant);
     input.uncertainty.pressureHectopascals =
-        values.pressure ? kReadPressureUncertainty : kElevationPressureUncertainty;
+        values.pressure ? kReadPressureUncertainty : kUsualPressureUncertainty;
     reading.derivation = psychrometry::derive(input);
     return reading;
 }

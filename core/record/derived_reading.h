@@ -12,8 +12,8 @@
 
 namespace wickbook::record {
 
-enum class PressureSource { Read, Elevation };
-std::string_view pressureSourceName(PressureSource source); ///< "read", "elevation"
+enum class PressureSource { Read, StationMean, Elevation };
+std::string_view pressureSourceName(PressureSource source); ///< "read", "station-mean", "elevation"
 
 /// One bulb as used.
 struct UsedBulb {
@@ -41,9 +41,9 @@ struct DerivedReading {
 /// The coefficient of a period: its exposure's, or the station's own where the exposure is "own".
 psychrometry::CoefficientRule coefficientRule(const StationPeriod& period);
 
-/// Applies the corrections in force in the thermometer's unit, takes the pressure read or the standard
-/// atmosphere at the elevation in force, the coefficient of the exposure in force, and derives.
-/// A bulb off the scale, below it or absent leaves no derivation.
+/// Applies the corrections in force in the thermometer's unit, takes the pressure read, else the station's
+/// mean, else the standard atmosphere at the elevation in force, the coefficient of the exposure in force,
+/// and derives. A bulb off the scale, below it or absent leaves no derivation.
 DerivedReading deriveReading(StoredObservation stored, const StationRecord& station);
 
 /// The same for an entry not yet stored.

@@ -8,7 +8,8 @@ namespace wickbook::record {
 
 namespace {
 constexpr std::array<std::string_view, kDiaryKinds> kNames{
-    "washed", "painted", "snow-choked", "hedge-grown", "hedge-cut", "moved", "photograph", "other"};
+    "washed", "painted",    "snow-choked", "hedge-grown", "hedge-cut",
+    "moved",  "photograph", "new-wick",    "water",       "other"};
 }
 
 std::string_view diaryKindName(DiaryKind kind) {

@@ -21,6 +21,8 @@ enum class DiaryKind {
     HedgeCut,   ///< hedge or trees cut
     Moved,      ///< screen moved a little; a new place is a period of its own
     Photograph, ///< the yearly photograph, where it is kept in the note
+    NewWick,    ///< a new wick, apart from a reading
+    Water,      ///< reservoir cleaned and filled
     Other
 };
 inline constexpr int kDiaryKinds = static_cast<int>(DiaryKind::Other) + 1;

@@ -5,6 +5,7 @@
 #include "core/record/absence.h"
 #include "core/record/exposure_diary.h"
 #include "core/record/instant.h"
+#include "core/record/instrument_checks.h"
 #include "core/record/uuid.h"
 #include "core/record/zone.h"
 #include "core/units/decimal.h"
@@ -52,6 +53,9 @@ struct PeriodChange {
     std::optional<HourRule> hourRule;
     std::optional<psychrometry::Exposure> exposure;
     std::optional<OwnCoefficient> ownCoefficient;
+    /// Mean pressure at the station, hPa: used where a reading has none, rather than the elevation's. 0: none
+    /// any more.
+    std::optional<double> meanPressure;
     std::optional<std::string> surroundings;
     bool withdrawn = false;
     bool operator==(const PeriodChange&) const = default;
@@ -68,6 +72,7 @@ struct StationPeriod {
     HourRule hourRule = HourRule::Clock;
     psychrometry::Exposure exposure = psychrometry::Exposure::Screen;
     std::optional<OwnCoefficient> ownCoefficient;
+    std::optional<double> meanPressure; ///< hPa
     std::string surroundings;
 
     [[nodiscard]] bool contains(Instant instant) const {
@@ -138,6 +143,10 @@ struct StationFacts {
     std::vector<Correction> corrections;
     std::vector<Absence> absences;
     std::vector<DiaryEntry> diary;
+    std::vector<PairCheck> pairChecks;
+    std::vector<SaltCheck> saltChecks;
+    std::vector<SideBySide> sideBySides;
+    std::vector<BesideReading> besideReadings;
     LimitChanges limits;
     int hourWindowMinutes = 60; ///< a reading this near to an observing hour takes it
     bool operator==(const StationFacts&) const = default;

@@ -35,6 +35,9 @@ void layOver(StationPeriod& period, const PeriodChange& change) {
     if (change.ownCoefficient) {
         period.ownCoefficient = change.ownCoefficient;
     }
+    if (change.meanPressure) {
+        period.meanPressure = *change.meanPressure > 0 ? change.meanPressure : std::nullopt;
+    }
     if (change.surroundings) {
         period.surroundings = *change.surroundings;
     }

@@ -103,6 +103,25 @@ bool flag(const Json& object, const char* key) {
     return value->get<bool>();
 }
 
+void putTemperature(Json& object, const char* key, const std::optional<units::ReadTemperature>& value) {
+    if (value)
+        object[key] = of(*value);
+}
+
+std::optional<units::ReadTemperature> temperature(const Json& object, const char* key) {
+    const Json* value = find(object, key);
+    if (value == nullptr)
+        return std::nullopt;
+    return readTemperature(*value, key);
+}
+
+record::StationDate date(const Json& object, const char* key) {
+    const auto read = record::parseDate(text(object, key));
+    if (!read)
+        malformed(key);
+    return *read;
+}
+
 void putText(Json& object, const char* key, const std::string& text) {
     if (!text.empty())
         object[key] = text;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/record/instant.h"
 #include "core/store/body_error.h"
 #include "core/units/decimal.h"
 #include "core/units/read_temperature.h"
@@ -9,6 +10,7 @@
 
 #include <cstdint>
 #include <limits>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -51,5 +53,23 @@ const char* unitName(units::TemperatureUnit unit);
 units::TemperatureUnit unit(const Json& value, const char* what);
 
 [[noreturn]] void malformed(const char* what);
+
+/// What is missing is not written.
+void putTemperature(Json& object, const char* key, const std::optional<units::ReadTemperature>& value);
+std::optional<units::ReadTemperature> temperature(const Json& object, const char* key);
+/// A date that must be there, as year-month-day.
+record::StationDate date(const Json& object, const char* key);
+
+/// A word from one of record's tables; the default where it is absent.
+template <typename T, typename FromName>
+T word(const Json& object, const char* key, T absent, FromName fromName) {
+    const Json* value = find(object, key);
+    if (value == nullptr)
+        return absent;
+    const std::optional<T> found = fromName(textValue(*value, key));
+    if (!found)
+        malformed(key);
+    return *found;
+}
 
 } // namespace wickbook::store::body

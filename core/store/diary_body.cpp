@@ -6,17 +6,6 @@ namespace wickbook::store {
 using body::Json;
 using body::putText;
 
-namespace {
-
-record::StationDate dateOf(const Json& object, const char* key) {
-    const auto date = record::parseDate(body::text(object, key));
-    if (!date)
-        body::malformed(key);
-    return *date;
-}
-
-} // namespace
-
 Json toJson(const record::Absence& absence) {
     Json object = Json::object();
     object["first_day"] = record::dateText(absence.from);
@@ -32,8 +21,8 @@ Json toJson(const record::Absence& absence) {
 record::Absence absenceFrom(const record::Uuid& subject, const Json& object) {
     record::Absence absence;
     absence.id = subject;
-    absence.from = dateOf(object, "first_day");
-    absence.to = dateOf(object, "last_day");
+    absence.from = body::date(object, "first_day");
+    absence.to = body::date(object, "last_day");
     if (absence.to < absence.from)
         body::malformed("last_day");
     absence.reason = body::text(object, "reason");
@@ -55,7 +44,7 @@ Json toJson(const record::DiaryEntry& entry) {
 record::DiaryEntry diaryEntryFrom(const record::Uuid& subject, const Json& object) {
     record::DiaryEntry entry;
     entry.id = subject;
-    entry.date = dateOf(object, "date");
+    entry.date = body::date(object, "date");
     const auto kind = record::diaryKindFromName(body::text(object, "kind"));
     if (!kind)
         body::malformed("kind");

@@ -4,6 +4,7 @@
 #include "core/store/body.h"
 #include "core/store/chain.h"
 #include "core/store/diary_body.h"
+#include "core/store/instrument_body.h"
 
 #include <cmath>
 #include <set>
@@ -115,6 +116,8 @@ Json toJson(const record::PeriodChange& period) {
             own["uncertainty"] = finite(*period.ownCoefficient->relativeUncertainty);
         object["own_coefficient"] = std::move(own);
     }
+    if (period.meanPressure)
+        object["mean_pressure"] = finite(*period.meanPressure);
     if (period.surroundings)
         object["surroundings"] = *period.surroundings;
     putWithdrawn(object, period.withdrawn);
@@ -157,6 +160,7 @@ record::PeriodChange periodFrom(const record::Uuid& subject, const Json& object)
         period.ownCoefficient = record::OwnCoefficient{
             numberOr(*own, "water", 0), optionalNumber(*own, "ice"), optionalNumber(*own, "uncertainty")};
     }
+    period.meanPressure = optionalNumber(object, "mean_pressure");
     if (const Json* surroundings = body::find(object, "surroundings"))
         period.surroundings = body::textValue(*surroundings, "surroundings");
     return period;
@@ -269,6 +273,10 @@ void checkReadsBack(const std::vector<FactRow>& rows, record::StationFacts facts
     std::erase_if(facts.corrections, withdrawn);
     std::erase_if(facts.absences, withdrawn);
     std::erase_if(facts.diary, withdrawn);
+    std::erase_if(facts.pairChecks, withdrawn);
+    std::erase_if(facts.saltChecks, withdrawn);
+    std::erase_if(facts.sideBySides, withdrawn);
+    std::erase_if(facts.besideReadings, withdrawn);
     record::StationFacts readBack;
     try {
         for (const FactRow& row : rows)
@@ -304,6 +312,14 @@ std::vector<FactRow> factRows(const record::StationFacts& facts) {
         add(kind::kAbsence, absence.id, toJson(absence));
     for (const auto& entry : facts.diary)
         add(kind::kDiary, entry.id, toJson(entry));
+    for (const auto& check : facts.pairChecks)
+        add(kind::kPairCheck, check.id, toJson(check));
+    for (const auto& check : facts.saltChecks)
+        add(kind::kSaltCheck, check.id, toJson(check));
+    for (const auto& other : facts.sideBySides)
+        add(kind::kSideBySide, other.id, toJson(other));
+    for (const auto& reading : facts.besideReadings)
+        add(kind::kBesideReading, reading.id, toJson(reading));
     for (const auto& [limit, value] : facts.limits)
         add(kind::kLimit, limitIdentity(limit), toJson(limit, value));
     checkReadsBack(rows, facts);
@@ -323,7 +339,8 @@ bool isWithdrawn(std::string_view text) {
 bool isFactKind(std::string_view name) {
     return name == kind::kStation || name == kind::kPeriod || name == kind::kThermometer ||
            name == kind::kFitting || name == kind::kCorrection || name == kind::kLimit ||
-           name == kind::kAbsence || name == kind::kDiary;
+           name == kind::kAbsence || name == kind::kDiary || name == kind::kPairCheck ||
+           name == kind::kSaltCheck || name == kind::kSideBySide || name == kind::kBesideReading;
 }
 
 void addFact(record::StationFacts& facts, const FactRow& row) {
@@ -352,6 +369,18 @@ void addFact(record::StationFacts& facts, const FactRow& row) {
     } else if (row.kind == kind::kDiary) {
         if (auto entry = diaryEntryFrom(row.subject, object); !withdrawn)
             facts.diary.push_back(std::move(entry));
+    } else if (row.kind == kind::kPairCheck) {
+        if (auto check = pairCheckFrom(row.subject, object); !withdrawn)
+            facts.pairChecks.push_back(std::move(check));
+    } else if (row.kind == kind::kSaltCheck) {
+        if (auto check = saltCheckFrom(row.subject, object); !withdrawn)
+            facts.saltChecks.push_back(std::move(check));
+    } else if (row.kind == kind::kSideBySide) {
+        if (auto other = sideBySideFrom(row.subject, object); !withdrawn)
+            facts.sideBySides.push_back(std::move(other));
+    } else if (row.kind == kind::kBesideReading) {
+        if (auto reading = besideReadingFrom(row.subject, object); !withdrawn)
+            facts.besideReadings.push_back(std::move(reading));
     } else if (row.kind == kind::kLimit) {
         if (LimitBody limit = limitFrom(row.body); !withdrawn)
             facts.limits[std::move(limit.limit)] = limit.value;

@@ -25,6 +25,10 @@ inline constexpr std::string_view kCorrection = "correction";
 inline constexpr std::string_view kLimit = "limit";
 inline constexpr std::string_view kAbsence = "absence";
 inline constexpr std::string_view kDiary = "diary";
+inline constexpr std::string_view kPairCheck = "pair_check";
+inline constexpr std::string_view kSaltCheck = "salt_check";
+inline constexpr std::string_view kSideBySide = "side_by_side";
+inline constexpr std::string_view kBesideReading = "beside_reading";
 } // namespace kind
 
 /// One fact, ready to be appended.

@@ -9,42 +9,21 @@ namespace wickbook::store {
 
 using body::Json;
 using body::kInstantLimit;
+using body::putTemperature;
 using body::putText;
+using body::temperature;
+using body::word;
 using record::Observation;
 
 namespace {
 
-constexpr std::int64_t kDayLimit = 1'000'000;           // days: the years −768 … 4707
-constexpr std::int64_t kOffsetLimit = 48 * 3600;        // s
+constexpr std::int64_t kDayLimit = 1'000'000;    // days: the years −768 … 4707
+constexpr std::int64_t kOffsetLimit = 48 * 3600; // s
 constexpr std::int64_t kLastMinute = 24 * 60;
 
 void putFlag(Json& object, const char* key, bool value) {
     if (value)
         object[key] = true;
-}
-
-void putTemperature(Json& object, const char* key, const std::optional<units::ReadTemperature>& value) {
-    if (value)
-        object[key] = body::of(*value);
-}
-
-std::optional<units::ReadTemperature> temperature(const Json& object, const char* key) {
-    const Json* value = body::find(object, key);
-    if (value == nullptr)
-        return std::nullopt;
-    return body::readTemperature(*value, key);
-}
-
-/// A word from one of record's tables; the default where it is absent.
-template <typename T, typename FromName>
-T word(const Json& object, const char* key, T absent, FromName fromName) {
-    const Json* value = body::find(object, key);
-    if (value == nullptr)
-        return absent;
-    const std::optional<T> found = fromName(body::textValue(*value, key));
-    if (!found)
-        body::malformed(key);
-    return *found;
 }
 
 std::optional<record::WickCare> wickCareFromName(const std::string& name) {

@@ -17,12 +17,21 @@
 --   station       name, invented, hour_window (minutes)
 --   period        from (UTC, seconds; absent: since ever) and what differs from then on: position [degrees
 --                 north, degrees east], elevation (m), zone, hours [minutes after midnight, …], hour_rule,
---                 exposure, own_coefficient {water, ice, uncertainty}, surroundings, withdrawn
+--                 exposure, own_coefficient {water, ice, uncertainty}, mean_pressure (hPa; 0: none any more),
+--                 surroundings, withdrawn
 --   thermometer   name, liquid, unit, step, lowest, highest [digits, decimals], withdrawn
 --   fitting       from, dry, wet (thermometers), withdrawn
 --   correction    thermometer, from, points [[reading, add], …], uncertainty, source, withdrawn
 --   absence       first_day, last_day (dates, both included), reason, deputy, note, withdrawn
 --   diary         date, kind, note, withdrawn
+--   pair_check    date, dry, wet (thermometers), dry_at_ice wet_at_ice dry_in_bath wet_in_bath (as an
+--                 observation's dry), observer, note, withdrawn
+--   salt_check    date, sensor, temperature [digits, decimals] in °C, readings [[salt, [digits, decimals]], …],
+--                 observer, note, withdrawn
+--   side_by_side  name, purpose, from, to (dates), uncertainty (% RH), exposure, decision, note, withdrawn
+--   beside_reading  comparison (a side_by_side), instant, humidity [digits, decimals], temperature, other_dry
+--                 other_wet own_dry own_wet (as an observation's dry), other_wick own_wick, pressure, wind, note,
+--                 withdrawn
 --   limit         name, from, value (absent: the built-in one), withdrawn
 --
 -- A kind that a reader does not know is kept and passed over.

@@ -17,9 +17,10 @@ namespace {
 
 namespace kind = store::kind;
 
-constexpr std::array kKinds{kind::kObservation, kind::kStation, kind::kPeriod,
-                            kind::kThermometer, kind::kFitting, kind::kCorrection,
-                            kind::kLimit,       kind::kAbsence, kind::kDiary};
+constexpr std::array kKinds{kind::kObservation,  kind::kStation,    kind::kPeriod,    kind::kThermometer,
+                            kind::kFitting,      kind::kCorrection, kind::kLimit,     kind::kAbsence,
+                            kind::kDiary,        kind::kPairCheck,  kind::kSaltCheck, kind::kSideBySide,
+                            kind::kBesideReading};
 
 /// A reading that was kept can be shown, whatever it says.
 void useObservation(const record::Observation& values) {

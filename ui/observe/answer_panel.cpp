@@ -82,6 +82,8 @@ QString originOfAnswer(const record::DerivedReading& reading, const record::Stat
     const QString pressure = numberWords(locale, reading.pressure.hectopascals(), 0);
     const QString from = reading.pressureSource == record::PressureSource::Read
                              ? AnswerPanel::tr("pressure %1 hPa as read").arg(pressure)
+                         : reading.pressureSource == record::PressureSource::StationMean
+                             ? AnswerPanel::tr("pressure %1 hPa, the station's mean").arg(pressure)
                              : AnswerPanel::tr("pressure %1 hPa worked out from %2 m")
                                    .arg(pressure, numberWords(locale, period.elevation.metres(), 0));
     return exposureWords(period.exposure) + coefficient + QStringLiteral(" · ") + from;

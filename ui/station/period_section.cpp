@@ -72,7 +72,13 @@ QStringList PeriodSection::differences(const record::PeriodChange& change) const
         parts << exposureWords(*change.exposure);
     }
     if (change.ownCoefficient) {
-        parts << tr("own coefficient");
+        parts << tr("own coefficient %1 × 10⁻⁴ per degree")
+                     .arg(numberWords(ownLocale(), change.ownCoefficient->waterPerKelvin * 1e4, 2));
+    }
+    if (change.meanPressure) {
+        parts << (*change.meanPressure > 0
+                      ? tr("mean pressure %1 hPa").arg(numberWords(ownLocale(), *change.meanPressure, 1))
+                      : tr("no mean pressure"));
     }
     if (change.surroundings && !change.surroundings->empty()) {
         parts << QString::fromStdString(*change.surroundings);

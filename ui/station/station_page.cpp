@@ -131,6 +131,10 @@ QWidget* StationPage::periodBlock(const record::StationPeriod& period, bool curr
              tr("%1 × 10⁻⁴ per degree, water")
                  .arg(numberWords(QLocale(), period.ownCoefficient->waterPerKelvin * 1e4, 2)));
     }
+    if (period.meanPressure) {
+        line(tr("Mean pressure"),
+             tr("%1 hPa, where none was read").arg(numberWords(QLocale(), *period.meanPressure, 1)));
+    }
     if (!period.surroundings.empty()) {
         line(tr("Surroundings"), QString::fromStdString(period.surroundings));
     }

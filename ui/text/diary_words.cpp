@@ -27,6 +27,10 @@ QString diaryKindWords(record::DiaryKind kind) {
         return DiaryText::tr("screen moved");
     case record::DiaryKind::Photograph:
         return DiaryText::tr("photograph taken");
+    case record::DiaryKind::NewWick:
+        return DiaryText::tr("new wick");
+    case record::DiaryKind::Water:
+        return DiaryText::tr("reservoir cleaned and filled");
     case record::DiaryKind::Other:
         return DiaryText::tr("other");
     }

@@ -60,6 +60,18 @@ QString factWords(const std::string& fact) {
     if (fact == "diary") {
         return DifferenceText::tr("A note in the diary");
     }
+    if (fact == "pair_check") {
+        return DifferenceText::tr("A check of the pair");
+    }
+    if (fact == "salt_check") {
+        return DifferenceText::tr("A check over salts");
+    }
+    if (fact == "side_by_side") {
+        return DifferenceText::tr("Another instrument beside the station's");
+    }
+    if (fact == "beside_reading") {
+        return DifferenceText::tr("A reading of another instrument");
+    }
     if (fact == "limit") {
         return DifferenceText::tr("A limit of the checks");
     }

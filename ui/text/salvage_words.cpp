@@ -36,6 +36,12 @@ QString factKindWords(const std::vector<std::string>& kinds) {
             word = SalvageText::tr("absence");
         } else if (kind == "diary") {
             word = SalvageText::tr("diary");
+        } else if (kind == "pair_check") {
+            word = SalvageText::tr("check of the pair");
+        } else if (kind == "salt_check") {
+            word = SalvageText::tr("check over salts");
+        } else if (kind == "side_by_side" || kind == "beside_reading") {
+            word = SalvageText::tr("comparison with another instrument");
         } else {
             word = SalvageText::tr("a fact of a later version");
         }

@@ -146,7 +146,9 @@ QString hourRuleWords(record::HourRule rule) {
 }
 
 QString pressureSourceWords(record::PressureSource source) {
-    return source == record::PressureSource::Read ? TermText::tr("read") : TermText::tr("from elevation");
+    return source == record::PressureSource::Read          ? TermText::tr("read")
+           : source == record::PressureSource::StationMean ? TermText::tr("station mean")
+                                                           : TermText::tr("from elevation");
 }
 
 QString withheldWords(climate::Withheld withheld) {

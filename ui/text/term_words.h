@@ -19,7 +19,7 @@ QString weatherSetWords(const std::optional<record::WeatherSet>& weather); ///< 
 QString originWords(record::Origin origin);
 QString qualityWords(record::Quality quality);
 QString hourRuleWords(record::HourRule rule);
-QString pressureSourceWords(record::PressureSource source); ///< "read", "from elevation"
+QString pressureSourceWords(record::PressureSource source); ///< "read", "station mean", "from elevation"
 QString withheldWords(climate::Withheld withheld);          ///< why a mean is not given
 QString inventedWords();                                    ///< "invented station" mark
 /// Cautions of the trade, one paragraph each: whirling, glass and mercury, ice and ladders, what the numbers
