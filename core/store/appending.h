@@ -53,6 +53,8 @@ public:
             index_.release(subject);
         for (const auto& [subject, change] : pending_)
             index_.put(subject, *change.values, change.sequence, change.revisions);
+        for (const auto& [subject, change] : pending_)
+            index_.expectFound(subject, change.sequence);
         pending_.clear();
     }
 

@@ -31,7 +31,10 @@ ObservationIndex::ObservationIndex(const Connection& connection)
           connection.db(),
           "INSERT INTO observation (subject, sequence, revisions, instant, filed_day, hour_day, hour_minute, "
           "live) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (subject) DO UPDATE SET sequence = ?2, "
-          "revisions = ?3, instant = ?4, filed_day = ?5, hour_day = ?6, hour_minute = ?7, live = ?8") {}
+          "revisions = ?3, instant = ?4, filed_day = ?5, hour_day = ?6, hour_minute = ?7, live = ?8")
+    , found_(connection.db(),
+             "SELECT o.sequence FROM observation o JOIN revision r ON r.sequence = o.sequence "
+             "WHERE o.subject = ?1 AND r.subject = ?1") {}
 
 std::optional<ObservationIndex::Newest> ObservationIndex::newest(const record::Uuid& subject) {
     newest_.reset();
@@ -77,6 +80,16 @@ void ObservationIndex::put(const record::Uuid& subject, const record::Observatio
     }
     put_.bind(8, row.live ? 1 : 0);
     put_.exec();
+}
+
+void ObservationIndex::expectFound(const record::Uuid& subject, std::int64_t sequence) {
+    found_.reset();
+    bindBytes(found_, 1, bytesOf(subject));
+    const bool stands = found_.executeStep() && found_.getColumn(0).getInt64() == sequence;
+    found_.reset();
+    if (!stands)
+        throw Refusal{connection_.error(StoreErrorKind::Damaged,
+                                        "a reading just written can't be found again; nothing was saved")};
 }
 
 } // namespace wickbook::store

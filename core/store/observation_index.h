@@ -40,6 +40,9 @@ public:
     /// Throws Refusal(HourTaken) where another live observation stands at its hour.
     void put(const record::Uuid& subject, const record::Observation& values, std::int64_t sequence,
              std::int64_t revisions);
+    /// Looks the reading up as it will be read. Throws Refusal(Damaged) where a page that is broken, and that
+    /// SQLite wrote to without noticing, hides what was just saved.
+    void expectFound(const record::Uuid& subject, std::int64_t sequence);
 
 private:
     const Connection& connection_;
@@ -47,6 +50,7 @@ private:
     SQLite::Statement release_;
     SQLite::Statement atHour_;
     SQLite::Statement put_;
+    SQLite::Statement found_;
 };
 
 } // namespace wickbook::store
