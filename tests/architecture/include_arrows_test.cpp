@@ -42,7 +42,7 @@ const std::map<std::string, Names>& arrows() {
         add("core/store", {"core/record"});
         add("core/exchange", {"core/checks", "core/report"});
         add("core/sample", {"core/record"});
-        add("core/desk", {"core/store", "core/exchange", "core/report", "core/sample"});
+        add("core/desk", {"core/store", "core/exchange", "core/report", "core/sample", "core/comparison"});
         add("ui/text", {"core/desk", "core/comparison"});
         add("ui/session", {"ui/text", "core/desk", "core/sample"});
         add("ui/commands", {"ui/session"});
@@ -53,8 +53,9 @@ const std::map<std::string, Names>& arrows() {
         add("ui/register", {"ui/commands", "ui/style"});
         add("ui/review", {"ui/commands", "ui/style"});
         add("ui/month", {"ui/commands", "ui/style", "ui/print"});
-        add("ui/instruments", {"ui/commands", "ui/style"});
-        add("ui/station", {"ui/commands", "ui/style"});
+        add("ui/dated", {"ui/commands", "ui/style"});
+        add("ui/instruments", {"ui/dated", "ui/print"});
+        add("ui/station", {"ui/dated"});
         add("ui/takein", {"ui/commands", "ui/style"});
         add("ui/classround", {"ui/print", "ui/style"});
         add("ui/window",

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/absence_form.h"
 
-#include "ui/station/note_length.h"
+#include "ui/dated/note_length.h"
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/station/absence_section.h"
 
-#include "ui/commands/diary_fact.h"
+#include "ui/commands/revise_facts.h"
 #include "ui/station/absence_form.h"
 #include "ui/station/diary_form.h"
 #include "ui/text/diary_words.h"
@@ -67,14 +67,14 @@ void AbsenceSection::ask(const std::optional<record::Uuid>& id) {
     }
     const record::Absence after = *form.absence();
     const QString text = (before ? tr("absence changed: %1") : tr("absence: %1")).arg(spanWords(after));
-    tell(ReviseFact<record::Absence>::perform(session(), before, after, author(text), text),
+    tell(reviseFact<record::Absence>(session(), before, after, author(text), text),
          tr("Kept. Undo takes it back."));
 }
 
 void AbsenceSection::takeBack(const record::Uuid& id) {
     if (const auto before = find(id)) {
         const QString text = tr("absence taken back: %1").arg(spanWords(*before));
-        tell(ReviseFact<record::Absence>::perform(session(), before, std::nullopt, author(text), text),
+        tell(reviseFact<record::Absence>(session(), before, std::nullopt, author(text), text),
              tr("Taken back. Undo brings it again."));
     }
 }
@@ -117,7 +117,7 @@ void DiarySection::ask(const std::optional<record::Uuid>& id) {
     const record::DiaryEntry after = *form.entry();
     const QString text = (before ? tr("diary changed: %1, %2") : tr("diary: %1, %2"))
                              .arg(dayWords(after.date), diaryKindWords(after.kind));
-    tell(ReviseFact<record::DiaryEntry>::perform(session(), before, after, author(text), text),
+    tell(reviseFact<record::DiaryEntry>(session(), before, after, author(text), text),
          tr("Kept. Undo takes it back."));
 }
 
@@ -125,7 +125,7 @@ void DiarySection::takeBack(const record::Uuid& id) {
     if (const auto before = find(id)) {
         const QString text =
             tr("taken back from the diary: %1, %2").arg(dayWords(before->date), diaryKindWords(before->kind));
-        tell(ReviseFact<record::DiaryEntry>::perform(session(), before, std::nullopt, author(text), text),
+        tell(reviseFact<record::DiaryEntry>(session(), before, std::nullopt, author(text), text),
              tr("Taken back. Undo brings it again."));
     }
 }

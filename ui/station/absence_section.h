@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/station/dated_section.h"
+#include "ui/dated/dated_section.h"
 
 namespace wickbook::ui {
 

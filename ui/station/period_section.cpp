@@ -2,7 +2,7 @@
 #include "ui/station/period_section.h"
 
 #include "core/desk/period_preview.h"
-#include "ui/commands/diary_fact.h"
+#include "ui/commands/revise_facts.h"
 #include "ui/station/period_form.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
@@ -106,7 +106,7 @@ QString PeriodSection::empty() const {
 
 QString PeriodSection::previewWords(const record::Uuid& id,
                                     const std::optional<record::PeriodChange>& after) const {
-    const record::StationRecord then{factsWith(session().station().facts(), id, after)};
+    const record::StationRecord then{factsWith(session().station().facts(), {{id, after}})};
     const auto preview = desk::previewPeriods(session().book(), session().station(), then);
     if (!preview) {
         return storeErrorWords(preview.error());
@@ -126,7 +126,7 @@ QString PeriodSection::keep(const record::PeriodChange& change, const QString& w
     const auto before = find(change.id);
     const QString text = (before ? tr("period changed: %1") : tr("the station differs: %1"))
                              .arg(differences(change).join(QStringLiteral(", ")));
-    const auto kept = ReviseFact<record::PeriodChange>::perform(session(), before, change, author(why), text);
+    const auto kept = reviseFact<record::PeriodChange>(session(), before, change, author(why), text);
     return kept ? QString{} : storeErrorWords(kept.error());
 }
 
@@ -163,7 +163,7 @@ void PeriodSection::takeBack(const record::Uuid& id) {
         return;
     }
     const QString text = tr("period taken back: %1").arg(sinceWords(*before));
-    tell(ReviseFact<record::PeriodChange>::perform(session(), before, std::nullopt, author(text), text),
+    tell(reviseFact<record::PeriodChange>(session(), before, std::nullopt, author(text), text),
          tr("Taken back. Undo brings it again."));
 }
 

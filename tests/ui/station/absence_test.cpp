@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Absences and the exposure diary on the Station page, by keys alone and in a real book.
 #include "tests/support/open_book.h"
-#include "ui/commands/diary_fact.h"
+#include "ui/commands/revise_facts.h"
 #include "ui/station/absence_form.h"
 #include "ui/station/absence_section.h"
 #include "ui/station/diary_form.h"
@@ -99,8 +99,7 @@ TEST(Absences, UndoLeavesWhatElseBecameKnown) {
     test::OpenBook book;
     ui::Session& session = book.session();
     const record::Absence absence = twoWeeks();
-    ASSERT_TRUE(
-        ui::ReviseFact<record::Absence>::perform(session, std::nullopt, absence, {"A", ""}, "absence"));
+    ASSERT_TRUE(ui::reviseFact<record::Absence>(session, std::nullopt, absence, {"A", ""}, "absence"));
     record::StationFacts facts = session.station().facts();
     facts.diary.push_back({record::Uuid::random(), day(2026, 11, 1), record::DiaryKind::Painted, "", false});
     ASSERT_TRUE(session.reviseFacts(facts, {"B", ""}));
@@ -109,8 +108,8 @@ TEST(Absences, UndoLeavesWhatElseBecameKnown) {
     EXPECT_EQ(session.station().facts().diary.size(), 1U);
     // What changes nothing is not pushed.
     const int count = session.undoStack().count();
-    ASSERT_TRUE(ui::ReviseFact<record::DiaryEntry>::perform(session, facts.diary[0], facts.diary[0],
-                                                            {"A", ""}, "nothing"));
+    ASSERT_TRUE(
+        ui::reviseFact<record::DiaryEntry>(session, facts.diary[0], facts.diary[0], {"A", ""}, "nothing"));
     EXPECT_EQ(session.undoStack().count(), count);
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/station/dated_section.h"
+#include "ui/dated/dated_section.h"
 
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"

@@ -13,7 +13,7 @@ class QLabel;
 class QListWidget;
 class QPushButton;
 
-/// A list of dated facts on the Station page, folded away until wanted: each a line, the newest first, added
+/// A list of dated facts on a page, folded away until wanted: each a line, the newest first, added
 /// (Insert), changed (Enter) and taken back (Delete) by keys. What a fact is, is its subclass's; this knows
 /// the list and the keys. Changes go by undo commands; the session outlives the section.
 
