@@ -2,6 +2,7 @@
 #include "core/desk/beside_register.h"
 
 #include <algorithm>
+#include <set>
 
 namespace wickbook::desk {
 
@@ -112,6 +113,54 @@ std::vector<record::BesideReading> readingsOf(const record::StationFacts& facts,
     }
     std::ranges::stable_sort(readings, {}, &record::BesideReading::instant);
     return readings;
+}
+
+Result<BesideSelection> selectBeside(const store::Book& book, const record::StationRecord& station,
+                                     const record::Uuid& comparison,
+                                     std::vector<record::BesideReading> readings) {
+    BesideSelection selection;
+    if (readings.empty()) {
+        return selection;
+    }
+    std::ranges::stable_sort(readings, {}, &record::BesideReading::instant);
+    std::vector<bool> wanted(readings.size());
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        wanted[i] = readings[i].ownDry && readings[i].ownWet;
+    }
+    const auto kept =
+        book.observationsBetween(readings.front().instant - kBesideWithin,
+                                 readings.back().instant + kBesideWithin + std::chrono::seconds{1});
+    if (!kept) {
+        return tl::unexpected(kept.error());
+    }
+    for (const record::StoredObservation& own : *kept) {
+        const record::Instant instant = own.values.instant;
+        auto nearest = std::ranges::lower_bound(readings, instant, {}, &record::BesideReading::instant);
+        if (nearest == readings.end() ||
+            (nearest != readings.begin() &&
+             instant - std::prev(nearest)->instant <= nearest->instant - instant)) {
+            --nearest;
+        }
+        if (own.values.hasPair() && std::chrono::abs(nearest->instant - instant) <= kBesideWithin) {
+            wanted[static_cast<std::size_t>(nearest - readings.begin())] = true;
+        }
+    }
+    std::set<record::Instant> there;
+    for (const record::BesideReading& reading : readingsOf(station.facts(), comparison)) {
+        there.insert(reading.instant);
+    }
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        if (!wanted[i]) {
+            ++selection.leftAside;
+        } else if (!there.insert(readings[i].instant).second) {
+            ++selection.known;
+        } else {
+            readings[i].id = record::Uuid::random();
+            readings[i].comparison = comparison;
+            selection.taken.push_back(std::move(readings[i]));
+        }
+    }
+    return selection;
 }
 
 tl::expected<comparison::ComparedPair, BesideLack> pairBeside(const record::BesideReading& reading,

@@ -48,6 +48,18 @@ struct OverlapAnswer {
 std::vector<record::BesideReading> readingsOf(const record::StationFacts& facts,
                                               const record::Uuid& comparison);
 
+/// Of a file's readings those that belong to a comparison: with a pair of the station's beside them, or the
+/// nearest to a reading of the register within five minutes. A logger's other thousands are left aside.
+/// Readings of a moment that the comparison has already are left out too.
+struct BesideSelection {
+    std::vector<record::BesideReading> taken; ///< by time, with new identities, of the comparison
+    std::size_t leftAside = 0;                ///< nothing of the station's stands beside them
+    std::size_t known = 0;                    ///< there already
+};
+Result<BesideSelection> selectBeside(const store::Book& book, const record::StationRecord& station,
+                                     const record::Uuid& comparison,
+                                     std::vector<record::BesideReading> readings);
+
 /// One reading of a reference with the station's own: none where something lacks. own: from the register,
 /// nullptr where it has none within five minutes. A reference that is a psychrometer itself is derived with
 /// the comparison's exposure (aspirated where none is named).

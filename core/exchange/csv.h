@@ -54,6 +54,9 @@ struct CsvFormat {
     std::string encoding = "UTF-8";
 };
 
+/// Stable word for a record that can't be read: "open-quote"; empty for Empty.
+std::string csvErrorName(CsvErrorKind kind);
+
 /// Longest record taken, bytes. A longer one is an error for that record, and reading goes on at the next
 /// line.
 inline constexpr std::size_t kLongestRecord = 1U << 20U;

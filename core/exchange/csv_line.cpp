@@ -3,6 +3,26 @@
 
 namespace wickbook::exchange {
 
+std::string csvErrorName(CsvErrorKind kind) {
+    switch (kind) {
+    case CsvErrorKind::OpenQuote:
+        return "open-quote";
+    case CsvErrorKind::TextAfterQuote:
+        return "text-after-quote";
+    case CsvErrorKind::QuoteInText:
+        return "quote-in-text";
+    case CsvErrorKind::LineTooLong:
+        return "line-too-long";
+    case CsvErrorKind::NulByte:
+        return "nul-byte";
+    case CsvErrorKind::NotReadable:
+        return "broken-utf-16";
+    case CsvErrorKind::Empty:
+        break;
+    }
+    return {};
+}
+
 std::string csvLine(const std::vector<std::string>& cells, char separator) {
     if (cells.size() == 1 && cells.front().empty()) {
         return "\"\"";

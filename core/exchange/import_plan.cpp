@@ -12,26 +12,6 @@ namespace wickbook::exchange {
 
 namespace {
 
-std::string detailOf(CsvErrorKind kind) {
-    switch (kind) {
-    case CsvErrorKind::OpenQuote:
-        return "open-quote";
-    case CsvErrorKind::TextAfterQuote:
-        return "text-after-quote";
-    case CsvErrorKind::QuoteInText:
-        return "quote-in-text";
-    case CsvErrorKind::LineTooLong:
-        return "line-too-long";
-    case CsvErrorKind::NulByte:
-        return "nul-byte";
-    case CsvErrorKind::NotReadable:
-        return "broken-utf-16";
-    case CsvErrorKind::Empty:
-        break;
-    }
-    return {};
-}
-
 bool allDigits(std::string_view text) {
     return !text.empty() &&
            std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
@@ -105,7 +85,7 @@ tl::expected<void, ImportError> Planner::takeHeader(CsvReader& reader) {
         const auto kind = header ? CsvErrorKind::Empty : header.error().kind;
         return tl::unexpected(ImportError{kind == CsvErrorKind::Empty ? ImportErrorKind::EmptyFile
                                                                       : ImportErrorKind::NotReadable,
-                                          detailOf(kind)});
+                                          csvErrorName(kind)});
     }
     auto columns = options_.headless ? guessColumns(numberedHeader((*header)->cells.size()), options_)
                                      : guessColumns((*header)->cells, options_);
@@ -140,7 +120,7 @@ void Planner::rejectUnreadable(const CsvError& error) {
     if (plan_.lines <= planned_) {
         return;
     }
-    reject({{}, 0, {}, RejectReason::Unreadable, {}, {}, detailOf(error.kind)}, error.line, error.text);
+    reject({{}, 0, {}, RejectReason::Unreadable, {}, {}, csvErrorName(error.kind)}, error.line, error.text);
 }
 
 /// "…,16,4,15,2" under three columns: whole number and tenths next to each other where one number belongs.

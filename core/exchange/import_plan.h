@@ -168,6 +168,7 @@ enum class ImportErrorKind {
     BinaryFile, ///< no text at all
     NoTimeColumn,
     NoDryOrWetColumn,
+    NoBesideColumns, ///< of another instrument; beside_file.h
     UnknownMappedColumn,
     FieldTwice,
     Stopped,

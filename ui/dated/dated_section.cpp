@@ -67,6 +67,7 @@ void DatedSection::build(const QString& addWords) {
     takeBack_ = button(tr("Take back"), "TakeBack");
     takeBack_->setToolTip(tr("Delete, in the list. Undo brings it again."));
     buttons->addStretch();
+    buttons_ = buttons;
     inside->addLayout(buttons);
     message_ = makeLabel({}, TypeSize::Body, false);
     message_->setObjectName(name_ + QStringLiteral("Message"));
@@ -98,6 +99,20 @@ void DatedSection::build(const QString& addWords) {
     connect(&session_, &Session::factsChanged, this, &DatedSection::reload);
     reload();
     unfold(false);
+}
+
+void DatedSection::addAction(const QString& words, const char* name,
+                             std::function<void(const record::Uuid&)> act) {
+    auto* button = new QPushButton(words);
+    button->setObjectName(name_ + QLatin1String(name));
+    buttons_->insertWidget(buttons_->count() - 1, button);
+    connect(button, &QPushButton::clicked, this, [this, act = std::move(act)] {
+        if (const auto id = chosen()) {
+            act(*id);
+        }
+    });
+    further_.push_back(button);
+    chosenChanged();
 }
 
 void DatedSection::unfold(bool open) {
@@ -135,6 +150,9 @@ void DatedSection::chosenChanged() {
     const bool can = chosen().has_value() && session_.readOnlySentence().isEmpty();
     change_->setEnabled(can);
     takeBack_->setEnabled(can);
+    for (QPushButton* each : further_) {
+        each->setEnabled(chosen().has_value());
+    }
 }
 
 void DatedSection::reload() {

@@ -6,9 +6,11 @@
 #include <QLocale>
 #include <QWidget>
 
+#include <functional>
 #include <optional>
 #include <vector>
 
+class QHBoxLayout;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -35,6 +37,8 @@ protected:
     DatedSection(Session& session, const char* name, QString title, QLocale locale, QWidget* parent);
     /// Builds the widgets and shows the facts; subclasses call it once they are whole.
     void build(const QString& addWords);
+    /// One more thing to do with the fact chosen, also where nothing can be written. After build().
+    void addAction(const QString& words, const char* name, std::function<void(const record::Uuid&)> act);
 
     [[nodiscard]] virtual std::vector<Line> lines() const = 0;   ///< the newest first
     [[nodiscard]] virtual QString empty() const = 0;             ///< shown where there is no line
@@ -70,6 +74,8 @@ private:
     QLabel* empty_ = nullptr;
     QPushButton* change_ = nullptr;
     QPushButton* takeBack_ = nullptr;
+    QHBoxLayout* buttons_ = nullptr;
+    std::vector<QPushButton*> further_; ///< of addAction
     QLabel* message_ = nullptr;
     std::vector<Line> shown_;
 };

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/instruments/instruments_page.h"
 
+#include "core/record/derived_reading.h"
+#include "ui/instruments/check_sections.h"
+#include "ui/instruments/thermometer_sections.h"
 #include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
+#include "ui/text/diary_words.h"
+#include "ui/text/instrument_words.h"
 #include "ui/text/number_words.h"
+#include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
 #include <QHBoxLayout>
@@ -14,34 +20,64 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <ranges>
 
 namespace wickbook::ui {
 
 namespace {
 
-/// The wick's log shown: a year.
+/// The wick's log looked through: a year.
 constexpr int kLogDays = 366;
-constexpr int kMostLines = 40;
 /// Weekly or oftener is good practice (from memory); a fortnight is when a reminder is in order.
 constexpr int kRemindAfterDays = 14;
+/// Care shown in the summary; the rest is in the list below.
+constexpr std::size_t kCareShown = 4;
 
-QString careWords(record::WickCare care) {
-    return care == record::WickCare::Changed ? InstrumentsPage::tr("new wick")
-                                             : InstrumentsPage::tr("wetted");
+QString careWords(record::DiaryKind kind) {
+    return kind == record::DiaryKind::Other ? InstrumentsPage::tr("wetted") : diaryKindWords(kind);
 }
 
 } // namespace
 
-std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations) {
+std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations,
+                                      const std::vector<record::DiaryEntry>& diary) {
     std::vector<WickCareLine> log;
-    for (const record::StoredObservation& stored : observations | std::views::reverse) {
+    for (const record::StoredObservation& stored : observations) {
         if (stored.values.wickCare != record::WickCare::None) {
-            log.push_back({record::filedDate(stored.values), stored.values.wickCare, stored.values.observer,
-                           stored.values.note});
+            log.push_back({record::filedDate(stored.values),
+                           stored.values.wickCare == record::WickCare::Changed ? record::DiaryKind::NewWick
+                                                                               : record::DiaryKind::Other,
+                           stored.values.observer, stored.values.note});
         }
     }
+    for (const record::DiaryEntry& entry : diary) {
+        if (!entry.withdrawn &&
+            (entry.kind == record::DiaryKind::NewWick || entry.kind == record::DiaryKind::Water)) {
+            log.push_back({entry.date, entry.kind, {}, entry.note});
+        }
+    }
+    std::reverse(log.begin(), log.end());
+    std::stable_sort(log.begin(), log.end(), [](const auto& a, const auto& b) { return a.date > b.date; });
     return log;
+}
+
+QString lastWickWords(const QLocale& locale, const std::vector<WickCareLine>& log,
+                      record::StationDate today) {
+    const auto changed = std::find_if(log.begin(), log.end(), [](const WickCareLine& line) {
+        return line.kind == record::DiaryKind::NewWick;
+    });
+    if (changed == log.end()) {
+        return InstrumentsPage::tr(
+            "none written down within a year. Note it with a reading, or under “Wick and water”.");
+    }
+    const int days = static_cast<int>((today - changed->date).count());
+    const QString ago = days == 0   ? InstrumentsPage::tr("today")
+                        : days == 1 ? InstrumentsPage::tr("yesterday")
+                                    : InstrumentsPage::tr("%1 days ago").arg(days);
+    QString words = longDateWords(locale, changed->date) + QStringLiteral(", ") + ago;
+    if (days >= kRemindAfterDays) {
+        words += QStringLiteral(". ") + InstrumentsPage::tr("Look whether it is yellow, frayed or beading.");
+    }
+    return words;
 }
 
 InstrumentsPage::InstrumentsPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
@@ -49,20 +85,40 @@ InstrumentsPage::InstrumentsPage(Session& session, QWidget* parent) : QWidget(pa
     outer->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
     outer->setSpacing(space::kBetween);
     outer->addWidget(makeHeading(tr("Instruments")));
-    const ScrolledColumn scrolled = makeScrolledColumn(tr("the thermometers and the wick"), space::kStep);
-    column_ = scrolled.column;
+    const ScrolledColumn scrolled = makeScrolledColumn(tr("the instruments"), space::kGroup);
     setFocusProxy(scrolled.area); // the arrow keys turn the page as soon as it is open
     outer->addWidget(scrolled.area, 1);
-    connect(&session_, &Session::factsChanged, this, &InstrumentsPage::reload);
-    connect(&session_, &Session::observationsChanged, this, &InstrumentsPage::reload);
-    reload();
+    auto* summary = new QWidget;
+    summary_ = new QVBoxLayout(summary);
+    summary_->setContentsMargins(0, 0, 0, 0);
+    summary_->setSpacing(space::kStep);
+    scrolled.column->addWidget(summary);
+    scrolled.column->addWidget(new RuledLine(Qt::Horizontal));
+    scrolled.column->addWidget(new ThermometerSection(session));
+    scrolled.column->addWidget(new FittingSection(session));
+    scrolled.column->addWidget(new CorrectionSection(session));
+    scrolled.column->addWidget(new CoefficientSection(session));
+    scrolled.column->addWidget(new WickSection(session));
+    scrolled.column->addWidget(new PairCheckSection(session));
+    scrolled.column->addWidget(new SideBySideSection(session));
+    scrolled.column->addWidget(new SaltCheckSection(session));
+    scrolled.column->addStretch();
+    connect(&session_, &Session::factsChanged, this, &InstrumentsPage::changed);
+    connect(&session_, &Session::observationsChanged, this, &InstrumentsPage::changed);
 }
 
-void InstrumentsPage::addTitle(const QString& text, const char* bulb) {
-    QLabel* title = makeLabel(text, TypeSize::Body, false);
-    title->setFont(typeFont(TypeSize::Body, true));
-    title->setProperty("bulb", QLatin1String(bulb));
-    column_->addWidget(title);
+void InstrumentsPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) {
+        reload();
+    }
+}
+
+void InstrumentsPage::changed() {
+    stale_ = true;
+    if (isVisible()) {
+        reload();
+    }
 }
 
 void InstrumentsPage::addLine(const QString& what, const QString& value) {
@@ -75,150 +131,93 @@ void InstrumentsPage::addLine(const QString& what, const QString& value) {
     words->setWordWrap(true);
     row->addWidget(label, 0, Qt::AlignTop);
     row->addWidget(words, 1);
-    column_->addWidget(line);
+    summary_->addWidget(line);
 }
 
 void InstrumentsPage::reload() {
-    while (QLayoutItem* item = column_->takeAt(0)) {
+    stale_ = false;
+    while (QLayoutItem* item = summary_->takeAt(0)) {
         delete item->widget();
         delete item;
     }
     addPair();
-    for (const record::Thermometer& thermometer : session_.station().facts().thermometers) {
-        if (!thermometer.withdrawn) {
-            addThermometer(thermometer);
-        }
-    }
+    addCoefficient();
     addWick();
-    column_->addStretch();
 }
 
 void InstrumentsPage::addPair() {
-    addTitle(tr("The pair and its history"));
     const record::StationRecord& station = session_.station();
-    std::vector<record::Fitting> fittings;
-    for (const record::Fitting& fitting : station.facts().fittings) {
-        if (!fitting.withdrawn) {
-            fittings.push_back(fitting);
-        }
-    }
-    std::sort(fittings.begin(), fittings.end(), [](const record::Fitting& a, const record::Fitting& b) {
-        return b.from < a.from; // newest first; "from the beginning" comes last
-    });
-    const auto nameOf = [&](const record::Uuid& id) {
-        const record::Thermometer* thermometer = station.thermometer(id);
-        return thermometer == nullptr ? tr("unknown") : QString::fromStdString(thermometer->name);
-    };
-    for (const record::Fitting& fitting : fittings) {
-        const QString since =
-            fitting.from
-                ? tr("from %1").arg(longDateWords(
-                      QLocale(),
-                      date::floor<date::days>(station.periodAt(*fitting.from).zone.localAt(*fitting.from))))
-                : tr("from the beginning");
-        addLine(since, tr("dry: %1 · wet: %2").arg(nameOf(fitting.dry), nameOf(fitting.wet)));
-    }
-    column_->addSpacing(space::kGroup);
-    column_->addWidget(new RuledLine(Qt::Horizontal));
+    addBulb("dry", tr("Dry bulb now"), station.dryThermometerAt(session_.now()));
+    addBulb("wet", tr("Wet bulb now"), station.wetThermometerAt(session_.now()));
 }
 
-void InstrumentsPage::addThermometer(const record::Thermometer& thermometer) {
-    const record::StationRecord& station = session_.station();
-    const record::Thermometer* dry = station.dryThermometerAt(session_.now());
-    const record::Thermometer* wet = station.wetThermometerAt(session_.now());
-    const bool isDry = dry != nullptr && dry->id == thermometer.id;
-    const bool isWet = wet != nullptr && wet->id == thermometer.id;
-    const QString name = QString::fromStdString(thermometer.name);
-    column_->addSpacing(space::kGroup);
-    addTitle(isDry   ? tr("%1, dry bulb now").arg(name)
-             : isWet ? tr("%1, wet bulb now").arg(name)
-                     : tr("%1, not in use").arg(name),
-             isDry   ? "dry"
-             : isWet ? "wet"
-                     : "");
+void InstrumentsPage::addBulb(const char* bulb, const QString& title,
+                              const record::Thermometer* thermometer) {
+    QLabel* heading = makeLabel(title, TypeSize::Body, false);
+    heading->setFont(typeFont(TypeSize::Body, true));
+    heading->setProperty("bulb", QLatin1String(bulb));
+    summary_->addWidget(heading);
+    if (thermometer == nullptr) {
+        addLine(tr("Thermometer"), tr("not written down; readings are used as they are read"));
+        return;
+    }
     const QLocale locale;
-    const QString unit = unitWords(thermometer.unit);
-    if (!thermometer.liquid.empty()) {
-        addLine(tr("Liquid"), QString::fromStdString(thermometer.liquid));
+    QString words =
+        QString::fromStdString(thermometer->name) + QStringLiteral(", ") + scaleWords(locale, *thermometer);
+    if (!thermometer->liquid.empty()) {
+        words += QStringLiteral(", ") + QString::fromStdString(thermometer->liquid);
     }
-    addLine(tr("Scale"),
-            tr("%1 to %2 %3, read to %4 %3")
-                .arg(readWords(locale, thermometer.lowestMark), readWords(locale, thermometer.highestMark),
-                     unit, readWords(locale, thermometer.step)));
-    bool any = false;
-    for (const record::Correction& correction : station.facts().corrections) {
-        if (correction.withdrawn || !(correction.thermometer == thermometer.id)) {
-            continue;
-        }
-        any = true;
-        QStringList points;
-        for (const record::CorrectionPoint& point : correction.points) {
-            points << tr("at %1 add %2")
-                          .arg(numberWords(locale, point.reading, 1),
-                               numberWords(locale, point.correction, 2));
-        }
-        const QString since =
-            correction.from
-                ? tr("Correction from %1")
-                      .arg(shortDateWords(
-                               locale,
-                               date::floor<date::days>(
-                                   station.periodAt(*correction.from).zone.localAt(*correction.from))) +
-                           QLatin1Char(' ') +
-                           QString::number(static_cast<int>(
-                               date::year_month_day{date::floor<date::days>(*correction.from)}.year())))
-                : tr("Correction");
-        QString words = points.join(QStringLiteral("; ")) + QLatin1Char(' ') + unit;
-        if (!correction.source.empty()) {
-            words += QStringLiteral(" (") + QString::fromStdString(correction.source) + QLatin1Char(')');
-        }
-        addLine(since, words);
-    }
-    if (!any) {
+    addLine(tr("Thermometer"), words);
+    const record::Correction* correction = session_.station().correctionAt(thermometer->id, session_.now());
+    if (correction == nullptr) {
         addLine(tr("Correction"), tr("none known; readings are used as they are read"));
+        return;
     }
-    column_->addSpacing(space::kGroup);
-    column_->addWidget(new RuledLine(Qt::Horizontal));
+    QString points = pointsWords(locale, *correction, thermometer->unit);
+    if (!correction->source.empty()) {
+        points += QStringLiteral(" (") + QString::fromStdString(correction->source) + QLatin1Char(')');
+    }
+    addLine(tr("Correction"), points);
+}
+
+void InstrumentsPage::addCoefficient() {
+    const record::StationPeriod& period = session_.station().periodAt(session_.now());
+    const QLocale locale;
+    QString words = exposureWords(period.exposure);
+    if (period.exposure == psychrometry::Exposure::Own && period.ownCoefficient) {
+        words += QStringLiteral(", ") + ownCoefficientWords(locale, *period.ownCoefficient);
+    } else {
+        const psychrometry::ExposureEntry& entry = psychrometry::entryOf(period.exposure);
+        words += tr(", coefficient %1 × 10⁻⁴ per degree ± %2 %, ice %3")
+                     .arg(numberWords(locale, entry.waterCoefficient * 1e4, 2),
+                          numberWords(locale, entry.relativeUncertainty * 100, 0),
+                          numberWords(locale, entry.iceCoefficient * 1e4, 2));
+    }
+    summary_->addSpacing(space::kGroup);
+    addLine(tr("Exposure"), words);
+    addLine(
+        tr("Pressure"),
+        period.meanPressure
+            ? tr("as read; else the station's mean, %1 hPa").arg(numberWords(locale, *period.meanPressure, 1))
+            : tr("as read; else from the elevation"));
 }
 
 void InstrumentsPage::addWick() {
-    column_->addSpacing(space::kGroup);
-    addTitle(tr("Wick care"));
     const record::StationDate today = session_.today();
     const auto observations = session_.book().observationsOn(today - date::days{kLogDays}, today);
-    const std::vector<WickCareLine> log =
-        observations ? wickCareLog(*observations) : std::vector<WickCareLine>{};
-    const auto changed = std::find_if(log.begin(), log.end(), [](const WickCareLine& line) {
-        return line.care == record::WickCare::Changed;
-    });
-    if (changed == log.end()) {
-        addLine(tr("Last new wick"),
-                tr("none written down within a year; note it on the Observe page when you "
-                   "put one on"));
-    } else {
-        const int days = static_cast<int>((today - changed->date).count());
-        const QString ago = days == 0   ? tr("today")
-                            : days == 1 ? tr("yesterday")
-                                        : tr("%1 days ago").arg(days);
-        QString words = longDateWords(QLocale(), changed->date) + QStringLiteral(", ") + ago;
-        if (days >= kRemindAfterDays) {
-            words += QStringLiteral(". ") + tr("Look whether it is yellow, frayed or beading.");
+    const std::vector<WickCareLine> log = wickCareLog(
+        observations.value_or(std::vector<record::StoredObservation>{}), session_.station().facts().diary);
+    const QLocale locale;
+    addLine(tr("Last new wick"), lastWickWords(locale, log, today));
+    for (std::size_t i = 0; i < log.size() && i < kCareShown; ++i) {
+        QString words = careWords(log[i].kind);
+        if (!log[i].observer.empty()) {
+            words += QStringLiteral(", ") + QString::fromStdString(log[i].observer);
         }
-        addLine(tr("Last new wick"), words);
-    }
-    int lines = 0;
-    for (const WickCareLine& line : log) {
-        if (++lines > kMostLines) {
-            break;
+        if (!log[i].note.empty()) {
+            words += QStringLiteral(": ") + QString::fromStdString(log[i].note);
         }
-        QString words = careWords(line.care);
-        if (!line.observer.empty()) {
-            words += QStringLiteral(", ") + QString::fromStdString(line.observer);
-        }
-        if (!line.note.empty()) {
-            words += QStringLiteral(": ") + QString::fromStdString(line.note);
-        }
-        addLine(longDateWords(QLocale(), line.date), words);
+        addLine(longDateWords(locale, log[i].date), words);
     }
 }
 

@@ -7,21 +7,24 @@
 
 class QVBoxLayout;
 
-/// The thermometers and the wick: which pair hangs where and since when, the scale of each, its corrections
-/// with their dates and sources, and what was done to the wick as the observations tell it.
-/// Owns its widgets; the session outlives it.
+/// The instruments: what is in use now in a few lines, then lists of what holds from when and of what was
+/// done: thermometers, the pair in use, corrections, exposure and coefficient, wick and water, checks and
+/// comparisons. Owns its widgets; the session outlives it.
 
 namespace wickbook::ui {
 
 /// One line of the wick's log.
 struct WickCareLine {
     record::StationDate date;
-    record::WickCare care = record::WickCare::None;
+    record::DiaryKind kind = record::DiaryKind::NewWick; ///< Other: wetted, with a reading
     std::string observer;
     std::string note;
 };
-/// Newest first, out of the readings given.
-std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations);
+/// Newest first: out of the readings given, and out of the diary.
+std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations,
+                                      const std::vector<record::DiaryEntry>& diary);
+/// When a new wick was put on last, and a reminder from a fortnight on.
+QString lastWickWords(const QLocale& locale, const std::vector<WickCareLine>& log, record::StationDate today);
 
 class InstrumentsPage : public QWidget {
     Q_OBJECT
@@ -29,16 +32,21 @@ class InstrumentsPage : public QWidget {
 public:
     explicit InstrumentsPage(Session& session, QWidget* parent = nullptr);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void reload();
+    void changed();
     void addPair();
-    void addThermometer(const record::Thermometer& thermometer);
+    void addBulb(const char* bulb, const QString& title, const record::Thermometer* thermometer);
+    void addCoefficient();
     void addWick();
     void addLine(const QString& what, const QString& value);
-    void addTitle(const QString& text, const char* bulb = "");
 
     Session& session_;
-    QVBoxLayout* column_ = nullptr;
+    QVBoxLayout* summary_ = nullptr;
+    bool stale_ = true; ///< something changed while the page was out of sight
 };
 
 } // namespace wickbook::ui

@@ -85,7 +85,8 @@ void addStationEvents(std::vector<ChartEvent>& events, const record::StationReco
     for (std::size_t i = 1; i < periods.size(); ++i) {
         if (within(periods[i].from) && !(periods[i].position == periods[i - 1].position &&
                                          periods[i].elevation == periods[i - 1].elevation &&
-                                         periods[i].exposure == periods[i - 1].exposure)) {
+                                         periods[i].exposure == periods[i - 1].exposure &&
+                                         periods[i].ownCoefficient == periods[i - 1].ownCoefficient)) {
             events.push_back({*periods[i].from, ChartEvent::Kind::StationChanged});
         }
     }
@@ -94,11 +95,17 @@ void addStationEvents(std::vector<ChartEvent>& events, const record::StationReco
             events.push_back({*fitting.from, ChartEvent::Kind::InstrumentsChanged});
         }
     }
+    for (const record::Correction& correction : station.facts().corrections) {
+        if (!correction.withdrawn && within(correction.from)) {
+            events.push_back({*correction.from, ChartEvent::Kind::InstrumentsChanged});
+        }
+    }
     for (const record::DiaryEntry& entry : station.facts().diary) {
         const std::optional<record::Instant> day = record::startOfDate(entry.date, station);
         // A yearly photograph changes nothing; moving the screen does, though it is no new place.
         if (!entry.withdrawn && within(day) && entry.kind != record::DiaryKind::Photograph) {
-            events.push_back({*day, ChartEvent::Kind::Diary});
+            events.push_back({*day, entry.kind == record::DiaryKind::NewWick ? ChartEvent::Kind::WickChanged
+                                                                             : ChartEvent::Kind::Diary});
         }
     }
 }

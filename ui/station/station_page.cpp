@@ -20,7 +20,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <ranges>
 
 namespace wickbook::ui {
 
@@ -84,8 +83,8 @@ void StationPage::reload() {
         delete item;
     }
     const auto all = session_.station().periods();
-    for (const record::StationPeriod& period : all | std::views::reverse) {
-        periods_->addWidget(periodBlock(period, &period == &all.back()));
+    for (auto period = all.rbegin(); period != all.rend(); ++period) {
+        periods_->addWidget(periodBlock(*period, period == all.rbegin()));
         periods_->addWidget(new RuledLine(Qt::Horizontal));
     }
     periods_->addStretch();

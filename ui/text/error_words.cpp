@@ -156,6 +156,11 @@ QString importErrorWords(const exchange::ImportError& error) {
                    "No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. "
                    "(%1)")
             .arg(detail);
+    case Kind::NoBesideColumns:
+        return ErrorText::
+            tr("The first line of %1 must name the columns: time (or date and clock), and rh or other_dry "
+               "and other_wet.")
+                .arg(detail);
     case Kind::NoDryOrWetColumn:
         return ErrorText::tr("No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map "
                              "COLUMN=wet. (%1)")
