@@ -91,6 +91,7 @@ QString takeInErrorWords(const exchange::ImportError& error, const QString& name
                   "wickbook import, or in parts.")
             .arg(name, QString::fromStdString(error.detail));
     case Kind::UnknownMappedColumn:
+    case Kind::NoBesideColumns: // of another kind of file
     case Kind::Stopped:
     case Kind::DatesWait:
     case Kind::SefVersion:
