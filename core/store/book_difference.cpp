@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book_difference.h"
 
+#include "core/store/connection.h"
+
 #include <algorithm>
 #include <set>
 
@@ -41,7 +43,7 @@ Result<std::int64_t> commonBeginning(const Book& first, const Book& second) {
     if (!secondEnd)
         return tl::unexpected(secondEnd.error());
     std::int64_t equal = 0;
-    std::int64_t differs = std::min(firstEnd->count, secondEnd->count) + 1;
+    std::int64_t differs = std::min({firstEnd->count, secondEnd->count, kMostRowsOfABook}) + 1;
     while (differs - equal > 1) {
         const std::int64_t middle = equal + (differs - equal) / 2;
         const auto one = first.checksumAt(middle);

@@ -19,6 +19,9 @@
 
 namespace wickbook::store {
 
+/// More rows than any book can have: a number beyond it is damage, and sums with it never overflow.
+inline constexpr std::int64_t kMostRowsOfABook = 1LL << 48;
+
 inline constexpr int kPatienceMilliseconds = 10'000;
 
 struct Connection {

@@ -3,6 +3,8 @@
 
 #include "core/store/revision_log.h"
 
+#include <algorithm>
+
 namespace wickbook::store {
 
 IndexRow indexRow(const record::Observation& values, std::int64_t sequence, std::int64_t revisions) {
@@ -41,7 +43,8 @@ std::optional<ObservationIndex::Newest> ObservationIndex::newest(const record::U
     bindBytes(newest_, 1, bytesOf(subject));
     if (!newest_.executeStep())
         return std::nullopt;
-    const Newest found{newest_.getColumn(0).getInt64(), newest_.getColumn(1).getInt64()};
+    const Newest found{newest_.getColumn(0).getInt64(),
+                       std::min(newest_.getColumn(1).getInt64(), kMostRowsOfABook)};
     newest_.reset();
     return found;
 }

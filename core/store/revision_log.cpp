@@ -55,7 +55,8 @@ RevisionLog::RevisionLog(const Connection& connection)
     const bool found = end.executeStep();
     const std::string head = found ? end.getColumn(0).getString() : std::string{};
     if (!found || head.size() != head_.size() || head != end.getColumn(3).getString() ||
-        end.getColumn(1).getInt64() != end.getColumn(2).getInt64())
+        end.getColumn(1).getInt64() != end.getColumn(2).getInt64() || end.getColumn(1).getInt64() < 0 ||
+        end.getColumn(1).getInt64() > kMostRowsOfABook)
         throw Refusal{connection.error(StoreErrorKind::Damaged,
                                        "the end of the chain of revisions is not where it should be")};
     std::ranges::transform(head, head_.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
