@@ -30,7 +30,9 @@ Outcome<Instrument> InstrumentOptions::read() const {
         }
         const auto& period = opened->station.latestPeriod();
         instrument.unit = opened->unit();
-        if (const auto standard = psychrometry::standardPressure(period.elevation)) {
+        if (period.meanPressure) {
+            atStation = units::Pressure::fromHectopascals(*period.meanPressure);
+        } else if (const auto standard = psychrometry::standardPressure(period.elevation)) {
             atStation = *standard;
         }
         if (named.empty()) {

@@ -12,6 +12,8 @@ namespace wickbook::cli {
 /// Options that new and period share, as typed; empty where not given.
 struct StationOptions {
     std::string hours, hourRule, elevation, latitude, longitude, zone, exposure;
+    /// Only of period: the station's own coefficient and its mean pressure.
+    std::string ownWater, ownIce, ownUncertainty, meanPressure;
 
     /// required: all but the rule must be given.
     void declare(OptionList& command, bool required);

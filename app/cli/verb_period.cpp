@@ -62,6 +62,12 @@ std::string changesText(const record::PeriodChange& change) {
     if (change.zone) {
         name("zone", *change.zone);
     }
+    if (change.ownCoefficient) {
+        name("own coefficient", units::exactText(change.ownCoefficient->waterPerKelvin) + " per kelvin");
+    }
+    if (change.meanPressure) {
+        name("mean pressure", units::exactText(*change.meanPressure) + " hPa");
+    }
     if (change.exposure) {
         name("exposure", std::string{psychrometry::entryOf(*change.exposure).name});
     }
@@ -91,7 +97,7 @@ Outcome<std::int64_t> readingsFiledOtherwise(const store::Book& book, const reco
 Outcome<ExitCode> addPeriod(const PeriodOptions& options) {
     if (!options.station.anyGiven()) {
         return refuse("Say what differs from that date on: --hours, --hour-rule, --elevation, --latitude, "
-                      "--longitude, --zone or --exposure.");
+                      "--longitude, --zone, --exposure, --own-water or --mean-pressure.");
     }
     const auto date = dateFrom("--from", options.from);
     if (!date) {

@@ -7,7 +7,7 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 17> kTable{{
+    static constexpr std::array<VerbEntry, 24> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -19,6 +19,14 @@ std::span<const VerbEntry> verbTable() {
         {"report", "A month's return: tables, page, chart and paragraph", declareReport},
         {"table", "Humidity table for an instrument and pressure", declareTable},
         {"class", "A class round: many pairs of the same air, the middle and who is far off", declareClass},
+        {"instruments", "Thermometers, corrections, coefficients and what was done to them",
+         declareInstruments},
+        {"thermometer", "Write down or change a thermometer, and where it hangs", declareThermometer},
+        {"correction", "What to add to a thermometer's readings from a date on", declareCorrection},
+        {"wick", "The log of wick and water", declareWick},
+        {"pair-check", "Both bulbs without wick in one bath", declarePairCheck},
+        {"salt-check", "A sensor over saturated salt solutions", declareSaltCheck},
+        {"beside", "Another instrument beside the station's: bias, own coefficient, overlap", declareBeside},
         {"history", "Every revision of one reading", declareHistory},
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
         {"backup", "Copy a book, verified", declareBackup},

@@ -79,7 +79,7 @@ void WickSection::takeBack(const record::Uuid& id) {
 // --- both bulbs in one bath ---
 
 PairCheckSection::PairCheckSection(Session& session, QLocale locale, QWidget* parent)
-    : DatedSection(session, "pairCheck", tr("Both &bulbs in one bath"), std::move(locale), parent) {
+    : DatedSection(session, "pairCheck", tr("Both bulbs in one b&ath"), std::move(locale), parent) {
     build(tr("New pair check…"));
     addAction(tr("Take the ice points over…"), "TakeOver", [this](const record::Uuid& id) { takeOver(id); });
 }

@@ -105,7 +105,7 @@ void ThermometerSection::takeBack(const record::Uuid& id) {
 // --- what hangs where ---
 
 FittingSection::FittingSection(Session& session, QLocale locale, QWidget* parent)
-    : DatedSection(session, "fitting", tr("The &pair in use"), std::move(locale), parent) {
+    : DatedSection(session, "fitting", tr("The pair &in use"), std::move(locale), parent) {
     build(tr("From a date on…"));
 }
 
