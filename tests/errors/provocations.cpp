@@ -73,8 +73,9 @@ Provocation said(std::string sentence, apptest::Arguments arguments, Fault fault
 
 std::vector<Provocation> everyProvocation() {
     std::vector<Provocation> all;
-    for (const auto& group : {optionProvocations(), parserProvocations(), fileProvocations(),
-                              importProvocations(), bookProvocations(), wordProvocations()}) {
+    for (const auto& group :
+         {optionProvocations(), parserProvocations(), fileProvocations(), importProvocations(),
+          bookProvocations(), wordProvocations(), instrumentProvocations()}) {
         all.insert(all.end(), group.begin(), group.end());
     }
     return all;

@@ -55,6 +55,7 @@ std::vector<Provocation> fileProvocations();
 std::vector<Provocation> importProvocations();
 std::vector<Provocation> bookProvocations();
 std::vector<Provocation> wordProvocations();
+std::vector<Provocation> instrumentProvocations();
 /// All of them.
 std::vector<Provocation> everyProvocation();
 

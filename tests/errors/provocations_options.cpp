@@ -95,7 +95,7 @@ std::vector<Provocation> optionProvocations() {
         said("--at: “then” is not a time: write it as 2025-03-01T09:00.",
              {"history", "--book", "{book}", "--at", "then"}),
         said("Say what differs from that date on: --hours, --hour-rule, --elevation, --latitude, "
-             "--longitude, --zone or --exposure.",
+             "--longitude, --zone, --exposure, --own-water or --mean-pressure.",
              {"period", "--book", "{book}", "--from", "2025-03-01"}),
         said("Give --dry and --wet in °C, or --in with a file of pairs.",
              {"derive", "--dry", "20", "--exposure", "screen"}),

@@ -59,6 +59,10 @@ TEST(ErrorSentences, OfTheCoreInWords) {
     tryAll(wordProvocations());
 }
 
+TEST(ErrorSentences, OfTheInstruments) {
+    tryAll(instrumentProvocations());
+}
+
 TEST(ErrorSentences, EveryOneInTheSourcesIsListed) {
     std::set<SentenceInSource> listed;
     for (const ListedSentence& line : theList()) {

@@ -179,6 +179,33 @@ TEST_F(InstrumentCase, AnOwnCoefficientHoldsFromItsDate) {
     EXPECT_NEAR(derived.derivation->coefficient->relativeUncertainty, 0.03, 1e-12);
 }
 
+TEST_F(InstrumentCase, ABathWithoutIceGivesNoCorrection) {
+    record::PairCheck check;
+    check.id = record::Uuid::random();
+    check.date = day(2026, 11, 2);
+    check.dry = book.session().station().facts().thermometers[0].id;
+    check.wet = book.session().station().facts().thermometers[1].id;
+    check.dryInBath = units::ReadTemperature{{203, 1}, units::TemperatureUnit::Celsius};
+    check.wetInBath = units::ReadTemperature{{200, 1}, units::TemperatureUnit::Celsius};
+    record::StationFacts facts = book.session().station().facts();
+    facts.pairChecks.push_back(check);
+    ASSERT_TRUE(book.session().reviseFacts(facts, {"A", ""}));
+    open("pairCheck").setCurrentRow(0);
+    on<QPushButton>(*page, "pairCheckTakeOver").click();
+    EXPECT_EQ(message("pairCheck"),
+              QStringLiteral("This check has no ice point, and a difference alone does not say "
+                             "which thermometer errs."));
+}
+
+TEST_F(InstrumentCase, TheBeginningStays) {
+    auto& list = open("coefficient");
+    list.setCurrentRow(0);
+    QTest::keyClick(&list, Qt::Key_Delete);
+    EXPECT_EQ(message("coefficient"),
+              QStringLiteral("The beginning can't be taken back, for the pair must hang somehow. "
+                             "Change it instead."));
+}
+
 TEST_F(InstrumentCase, ThermometerInUseIsNotTakenBackUnderItsReadings) {
     auto& list = open("thermometer");
     list.setCurrentRow(0);
