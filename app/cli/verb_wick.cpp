@@ -4,11 +4,11 @@
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
+#include "core/desk/wick_care.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <memory>
 
 namespace wickbook::cli {
@@ -21,42 +21,6 @@ struct WickOptions {
     bool water = false;
 };
 
-struct CareLine {
-    record::StationDate date{};
-    std::string care, observer, note;
-};
-
-/// What readings and the diary tell of the wick, oldest first.
-Outcome<std::vector<CareLine>> careOf(const OpenedBook& opened) {
-    const auto span = opened.book.span();
-    if (!span) {
-        return refuse(span.error());
-    }
-    std::vector<CareLine> lines;
-    if (*span) {
-        const auto stored =
-            opened.book.observationsBetween((*span)->first, (*span)->second + std::chrono::seconds{1});
-        if (!stored) {
-            return refuse(stored.error());
-        }
-        for (const record::StoredObservation& each : *stored) {
-            if (each.values.wickCare != record::WickCare::None) {
-                lines.push_back({record::filedDate(each.values),
-                                 each.values.wickCare == record::WickCare::Changed ? "new-wick" : "wetted",
-                                 each.values.observer, each.values.note});
-            }
-        }
-    }
-    for (const record::DiaryEntry& entry : opened.station.facts().diary) {
-        if (!entry.withdrawn &&
-            (entry.kind == record::DiaryKind::NewWick || entry.kind == record::DiaryKind::Water)) {
-            lines.push_back({entry.date, std::string{record::diaryKindName(entry.kind)}, {}, entry.note});
-        }
-    }
-    std::ranges::stable_sort(lines, {}, &CareLine::date);
-    return lines;
-}
-
 Outcome<ExitCode> listCare(const WickOptions& options) {
     const auto format = formatFrom(options.format);
     if (!format) {
@@ -66,24 +30,25 @@ Outcome<ExitCode> listCare(const WickOptions& options) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
-    const auto lines = careOf(*opened);
+    const auto lines = desk::wickCare(opened->book, opened->station, kEarliestDate, kLatestDate);
     if (!lines) {
-        return tl::unexpected(lines.error());
+        return refuse(lines.error());
     }
     auto output = Output::open("-");
     if (*format == Format::Json) {
         JsonValue list = JsonValue::array();
-        for (const CareLine& line : *lines) {
+        for (const desk::WickCareLine& line : *lines) {
             list.push_back({{"date", record::dateText(line.date)},
-                            {"care", line.care},
+                            {"care", desk::wickDeedName(line.deed)},
                             {"observer", jsonText(line.observer)},
                             {"note", jsonText(line.note)}});
         }
         output->json(list);
     } else {
         output->csv({"date", "care", "observer", "note"});
-        for (const CareLine& line : *lines) {
-            output->csv({record::dateText(line.date), line.care, line.observer, line.note});
+        for (const desk::WickCareLine& line : *lines) {
+            output->csv({record::dateText(line.date), std::string{desk::wickDeedName(line.deed)},
+                         line.observer, line.note});
         }
     }
     if (auto finished = output->finish(); !finished) {

@@ -27,54 +27,36 @@ namespace {
 
 /// The wick's log looked through: a year.
 constexpr int kLogDays = 366;
-/// Weekly or oftener is good practice (from memory); a fortnight is when a reminder is in order.
-constexpr int kRemindAfterDays = 14;
 /// Care shown in the summary; the rest is in the list below.
 constexpr std::size_t kCareShown = 4;
 
-QString careWords(record::DiaryKind kind) {
-    return kind == record::DiaryKind::Other ? InstrumentsPage::tr("wetted") : diaryKindWords(kind);
+QString careWords(desk::WickDeed deed) {
+    switch (deed) {
+    case desk::WickDeed::NewWick:
+        return diaryKindWords(record::DiaryKind::NewWick);
+    case desk::WickDeed::Wetted:
+        return InstrumentsPage::tr("wetted");
+    case desk::WickDeed::Water:
+        return diaryKindWords(record::DiaryKind::Water);
+    }
+    return {};
 }
 
 } // namespace
 
-std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations,
-                                      const std::vector<record::DiaryEntry>& diary) {
-    std::vector<WickCareLine> log;
-    for (const record::StoredObservation& stored : observations) {
-        if (stored.values.wickCare != record::WickCare::None) {
-            log.push_back({record::filedDate(stored.values),
-                           stored.values.wickCare == record::WickCare::Changed ? record::DiaryKind::NewWick
-                                                                               : record::DiaryKind::Other,
-                           stored.values.observer, stored.values.note});
-        }
-    }
-    for (const record::DiaryEntry& entry : diary) {
-        if (!entry.withdrawn &&
-            (entry.kind == record::DiaryKind::NewWick || entry.kind == record::DiaryKind::Water)) {
-            log.push_back({entry.date, entry.kind, {}, entry.note});
-        }
-    }
-    std::reverse(log.begin(), log.end());
-    std::stable_sort(log.begin(), log.end(), [](const auto& a, const auto& b) { return a.date > b.date; });
-    return log;
-}
-
-QString lastWickWords(const QLocale& locale, const std::vector<WickCareLine>& log,
+QString lastWickWords(const QLocale& locale, const std::vector<desk::WickCareLine>& log,
                       record::StationDate today) {
-    const auto changed = std::find_if(log.begin(), log.end(), [](const WickCareLine& line) {
-        return line.kind == record::DiaryKind::NewWick;
-    });
-    if (changed == log.end()) {
+    const auto last = desk::lastNewWick(log);
+    if (!last) {
         return InstrumentsPage::tr(
             "none written down within a year. Note it with a reading, or under “Wick and water”.");
     }
-    const int days = static_cast<int>((today - changed->date).count());
+    const int days = static_cast<int>((today - *last).count());
     const QString ago = days == 0   ? InstrumentsPage::tr("today")
                         : days == 1 ? InstrumentsPage::tr("yesterday")
                                     : InstrumentsPage::tr("%1 days ago").arg(days);
-    QString words = longDateWords(locale, changed->date) + QStringLiteral(", ") + ago;
-    if (days >= kRemindAfterDays) {
+    QString words = longDateWords(locale, *last) + QStringLiteral(", ") + ago;
+    if (days >= desk::kWickDays) {
         words += QStringLiteral(". ") + InstrumentsPage::tr("Look whether it is yellow, frayed or beading.");
     }
     return words;
@@ -204,13 +186,13 @@ void InstrumentsPage::addCoefficient() {
 
 void InstrumentsPage::addWick() {
     const record::StationDate today = session_.today();
-    const auto observations = session_.book().observationsOn(today - date::days{kLogDays}, today);
-    const std::vector<WickCareLine> log = wickCareLog(
-        observations.value_or(std::vector<record::StoredObservation>{}), session_.station().facts().diary);
+    auto log = desk::wickCare(session_.book(), session_.station(), today - date::days{kLogDays}, today)
+                   .value_or(std::vector<desk::WickCareLine>{});
+    std::reverse(log.begin(), log.end()); // the newest first
     const QLocale locale;
     addLine(tr("Last new wick"), lastWickWords(locale, log, today));
     for (std::size_t i = 0; i < log.size() && i < kCareShown; ++i) {
-        QString words = careWords(log[i].kind);
+        QString words = careWords(log[i].deed);
         if (!log[i].observer.empty()) {
             words += QStringLiteral(", ") + QString::fromStdString(log[i].observer);
         }

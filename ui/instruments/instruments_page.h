@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/wick_care.h"
 #include "ui/session/session.h"
 
 #include <QWidget>
@@ -13,18 +14,9 @@ class QVBoxLayout;
 
 namespace wickbook::ui {
 
-/// One line of the wick's log.
-struct WickCareLine {
-    record::StationDate date;
-    record::DiaryKind kind = record::DiaryKind::NewWick; ///< Other: wetted, with a reading
-    std::string observer;
-    std::string note;
-};
-/// Newest first: out of the readings given, and out of the diary.
-std::vector<WickCareLine> wickCareLog(const std::vector<record::StoredObservation>& observations,
-                                      const std::vector<record::DiaryEntry>& diary);
 /// When a new wick was put on last, and a reminder from a fortnight on.
-QString lastWickWords(const QLocale& locale, const std::vector<WickCareLine>& log, record::StationDate today);
+QString lastWickWords(const QLocale& locale, const std::vector<desk::WickCareLine>& log,
+                      record::StationDate today);
 
 class InstrumentsPage : public QWidget {
     Q_OBJECT

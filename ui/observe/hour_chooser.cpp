@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/hour_chooser.h"
 
+#include "core/desk/wick_care.h"
 #include "core/record/observing_hours.h"
 #include "ui/style/look.h"
 #include "ui/style/tokens.h"
@@ -80,7 +81,7 @@ QString beforeWords(psychrometry::Exposure exposure, bool whirled, bool frostLik
 } // namespace
 
 QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now,
-                    bool frostLikely) {
+                    bool frostLikely, std::optional<int> wickDays) {
     const record::StationPeriod& period = station.periodAt(now);
     const QString clock = clockWords(now, period.zone.offsetAt(now));
     const auto moment =
@@ -100,6 +101,9 @@ QString guidanceFor(const record::StationRecord& station, const EntryText& entry
     QString what;
     if (ahead > kAtHour) {
         what = beforeWords(period.exposure, whirled, frostLikely);
+        if (wickDays && *wickDays >= desk::kWickDays) {
+            what += QStringLiteral("; ") + HourChooser::tr("the wick is %1 days old").arg(*wickDays);
+        }
     } else {
         what = whirled ? HourChooser::tr("whirl until the wet bulb falls no further, read the wet bulb first")
                        : HourChooser::tr("read the dry bulb first, tenths before whole degrees");

@@ -63,8 +63,9 @@ private:
 QDate dateFromTyped(const QLocale& locale, const QString& typed, int yearToAssume);
 
 /// What to do before this hour: from half an hour ahead, then at it; a sentence, or the time alone.
-/// frostLikely: the last readings stood near 0 °C or below.
+/// frostLikely: the last readings stood near 0 °C or below. wickDays: since the last new wick, where that is
+/// known; from a fortnight on it is said beforehand.
 QString guidanceFor(const record::StationRecord& station, const EntryText& entry, record::Instant now,
-                    bool frostLikely);
+                    bool frostLikely, std::optional<int> wickDays = {});
 
 } // namespace wickbook::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/observe_page.h"
 
+#include "core/desk/wick_care.h"
 #include "core/record/observing_hours.h"
 #include "ui/observe/answer_panel.h"
 #include "ui/observe/entry_form.h"
@@ -31,6 +32,8 @@ namespace wickbook::ui {
 namespace {
 
 constexpr int kMinuteMilliseconds = 20000;
+/// A station that notes no new wick for so long does not note them at all.
+constexpr int kWickLookBackDays = 120;
 constexpr int kFortnightDays = 13;
 /// Where the columns stand before anything is typed, in °C.
 constexpr double kUsualCelsius = 12;
@@ -274,7 +277,7 @@ void ObservePage::showColumns() {
 }
 
 void ObservePage::showLive() {
-    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_));
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_, wickDays_));
     const auto time = entryTime(entry_, session_.station(), session_.now());
     chooser_->askWhich(time && time->cameTwice);
     EntryText readable = entry_;
@@ -329,6 +332,13 @@ void ObservePage::showChart() {
         return wet && wet->celsius() <= kFrostBelowCelsius &&
                session_.now() - judged.reading.values().instant <= kFrostLookBack;
     });
+    wickDays_.reset();
+    if (const auto care = desk::wickCare(session_.book(), session_.station(),
+                                         today - date::days{kWickLookBackDays}, today)) {
+        if (const auto last = desk::lastNewWick(*care)) {
+            wickDays_ = static_cast<int>((today - *last).count());
+        }
+    }
     const record::Zone zone = session_.station().periodAt(session_.now()).zone;
     auto expected = record::expectedHours(session_.station(), from, today);
     std::erase_if(expected, [&](const record::ExpectedHour& hour) { return hour.instant > session_.now(); });
@@ -366,7 +376,7 @@ void ObservePage::followClock() {
             return;
         }
     }
-    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_));
+    chooser_->setGuidance(guidanceFor(session_.station(), entry_, session_.now(), frostLikely_, wickDays_));
 }
 
 } // namespace wickbook::ui

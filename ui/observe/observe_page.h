@@ -104,8 +104,9 @@ private:
     std::optional<EntryText> seen_;
     bool showing_ = false;
     bool saving_ = false;
-    bool frostLikely_ = false; ///< the last readings stood near 0 °C or below
-    bool freshHour_ = true;    ///< nothing chosen by hand: follows the clock
+    bool frostLikely_ = false;    ///< the last readings stood near 0 °C or below
+    std::optional<int> wickDays_; ///< since the last new wick, where one is written down
+    bool freshHour_ = true;       ///< nothing chosen by hand: follows the clock
     QTimer minute_;
 
     HourChooser* chooser_ = nullptr;

@@ -58,7 +58,20 @@ QList<Part> parts() {
             "return as files.")}},
         {"instruments",
          t("Instruments"),
-         {t("The thermometers in use and before, their scales and corrections, and the wick's log.")}},
+         {t("What hangs in the screen now, and below it lists of what holds from when and of what was done. "
+            "Insert "
+            "adds, Enter changes, Delete takes back, Ctrl+Z undoes."),
+          t("A correction or a coefficient that comes late holds from its own date. Before it is kept you "
+            "see the months "
+            "it changes, before and after; what was read stays."),
+          t("Both bulbs in one bath: without wick, first in slush of crushed ice, then in stirred water. The "
+            "ice point "
+            "tells each thermometer's own error; a difference elsewhere does not say which of them errs."),
+          t("Beside another instrument: its readings, typed or from a file, find the station's within five "
+            "minutes. They "
+            "say how far the station lies off, and give its own coefficient where thirty pairs with three "
+            "degrees of "
+            "depression or more are enough for it.")}},
         {"station",
          t("Station"),
          {t("Where the station stood and when it read. When it moves or its hours change, put in the date "

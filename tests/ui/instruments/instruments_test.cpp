@@ -221,9 +221,11 @@ TEST_F(InstrumentCase, WickAndWaterAreWrittenDownAndRemembered) {
         keep(dialog);
     });
     QTest::keyClick(&on<QListWidget>(*page, "wickList"), Qt::Key_Insert);
-    const auto log = ui::wickCareLog({}, book.session().station().facts().diary);
-    ASSERT_EQ(log.size(), 1U);
-    const QString words = ui::lastWickWords(QLocale::c(), log, book.session().today());
+    const auto log =
+        desk::wickCare(book.session().book(), book.session().station(), day(2026, 1, 1), day(2026, 11, 22));
+    ASSERT_TRUE(log);
+    ASSERT_EQ(log->size(), 1U);
+    const QString words = ui::lastWickWords(QLocale::c(), *log, book.session().today());
     EXPECT_TRUE(words.contains(QStringLiteral("21 days ago"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("frayed")));
     // To come is not yet done.

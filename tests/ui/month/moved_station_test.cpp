@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A station that moved by 400 m: charts break there, and its averages are not pooled in silence.
+#include "tests/support/open_book.h"
+#include "ui/commands/revise_facts.h"
+#include "ui/month/station_averages.h"
+
+namespace {
+
+using namespace wickbook;
+using test::day;
+
+/// Seven Novembers of morning readings.
+void keepNovembers(test::OpenBook& book) {
+    for (int year = 2020; year <= 2026; ++year) {
+        for (unsigned date = 1; date <= 20; ++date) {
+            book.keep(day(year, 11, date), 9, {80 + static_cast<std::int64_t>(date), 1}, {70, 1});
+        }
+    }
+}
+
+void move(test::OpenBook& book, record::StationDate from) {
+    record::PeriodChange change;
+    change.id = record::Uuid::random();
+    change.from = record::startOfDate(from, book.session().station());
+    // 400 m to the north: a degree of latitude is 111 km (common practice, no source).
+    change.position = record::Position{52.0 + 0.4 / 111.0, -1.0};
+    ASSERT_TRUE(ui::reviseFact<record::PeriodChange>(book.session(), std::nullopt, change, {"A", "moved"},
+                                                     QStringLiteral("moved")));
+}
+
+TEST(MovedStation, AveragesAreOfOnePlace) {
+    test::OpenBook book;
+    keepNovembers(book);
+    ui::StationAverages together(book.session());
+    EXPECT_EQ(together.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+    move(book, day(2026, 11, 1));
+    ui::StationAverages apart(book.session());
+    EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 0);
+    // The old place keeps its own: 2025 has five other years there.
+    EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2025, 11, 1), day(2025, 11, 30)).years, 5);
+    book.session().undoStack().undo();
+    ui::StationAverages again(book.session());
+    EXPECT_EQ(again.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+}
+
+TEST(MovedStation, TheChartsLineBreaksAndTheMoveIsMarked) {
+    test::OpenBook book;
+    keepNovembers(book);
+    const auto points = [&] {
+        const auto readings = book.session().checkedOn(day(2026, 11, 1), day(2026, 11, 20));
+        return ui::chartPoints(*readings, book.session().station(), day(2026, 11, 1), day(2026, 11, 20));
+    };
+    EXPECT_EQ(points().hours.front().runs.size(), 1U);
+    move(book, day(2026, 11, 11));
+    const auto broken = points();
+    EXPECT_EQ(broken.hours.front().runs.size(), 2U);
+    ASSERT_EQ(broken.events.size(), 1U);
+    EXPECT_EQ(broken.events.front().kind, ui::ChartEvent::Kind::StationChanged);
+}
+
+} // namespace
