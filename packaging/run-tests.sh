@@ -1,12 +1,16 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# From nothing to passed tests on Debian 12: installs what is missing, builds with warnings as errors (the dev preset,
-# which compiles soonest), and runs every test. What can't be had here (another program to compare with, open data) is
-# skipped and says so.
+# From nothing to passed tests on Debian 12: installs what is missing, builds the program with g++ and everything once
+# more with clang under the address and undefined-behaviour sanitizers, warnings as errors in both, and runs every test
+# under the sanitizers. Tests that kill the program, starve it or load a library into it take the one built by g++.
+# What can't be had here (another program to compare with, open data) is skipped and says so.
+#   run-tests.sh plain   one build without sanitizers (the dev preset) instead of the two
 set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+plain=
+[ "${1:-}" = plain ] && plain=yes
 
-bash "$top/packaging/install-missing.sh" build run test
+bash "$top/packaging/install-missing.sh" build run test $([ -n "$plain" ] || echo sanitize)
 
 # An independent program to compare with, where the npm client is at hand; never a reason to fail.
 peers="$top/build/peers"
@@ -18,6 +22,13 @@ if command -v npm >/dev/null; then
     [ -d "$peers/node_modules/psychrolib" ] && options+=("-DWICKBOOK_PSYCHROLIB=$peers")
 fi
 
-bash "$top/packaging/build.sh" dev "${options[@]}"
+preset=dev
+if [ -z "$plain" ]; then
+    WICKBOOK_TARGETS="wickbook append_loop bring_forward failing_calls" \
+        bash "$top/packaging/build.sh" dev "${options[@]}"
+    preset=asan
+    options+=("-DWICKBOOK_PLAIN_BUILD=$top/build/dev")
+fi
+bash "$top/packaging/build.sh" "$preset" "${options[@]}"
 cd "$top"
-QT_QPA_PLATFORM=offscreen ctest --preset dev --parallel "$(nproc)"
+QT_QPA_PLATFORM=offscreen ctest --preset "$preset" --parallel "$(nproc)"

@@ -3,6 +3,7 @@
 #include "ui/instruments/beside_dialog.h"
 #include "ui/instruments/beside_plot.h"
 #include "ui/style/look.h"
+#include "ui/style/scrolled_column.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/style/typed_number_edit.h"
@@ -19,7 +20,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -151,14 +151,9 @@ QWidget* BesideDialog::buildEntry() {
 }
 
 QWidget* BesideDialog::buildAnswer() {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setAccessibleName(tr("what the readings say"));
-    auto* inside = new QWidget;
-    auto* column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::kGroup);
+    const ScrolledColumn scrolled = makeScrolledColumn(tr("what the readings say"), space::kGroup);
+    scrolled.area->setFrameShape(QFrame::NoFrame);
+    QVBoxLayout* column = scrolled.column;
     answer_ = makeLabel({}, TypeSize::Body, false);
     answer_->setObjectName(QStringLiteral("besideAnswer"));
     answer_->setWordWrap(true);
@@ -168,8 +163,7 @@ QWidget* BesideDialog::buildAnswer() {
     residuals_ = new BesidePlot(tr("depression, °C"), tr("station − other, RH %"));
     column->addWidget(against_, 1);
     column->addWidget(residuals_, 1);
-    area->setWidget(inside);
-    return area;
+    return scrolled.area;
 }
 
 void BesideDialog::say(const QString& sentence, bool wrong) {
@@ -253,7 +247,7 @@ void BesideDialog::fillTable() {
         const record::BesideReading& reading = shown_[static_cast<std::size_t>(row)];
         const auto local = session_.station().periodAt(reading.instant).zone.localAt(reading.instant);
         const QString when =
-            longDateWords(locale_, date::floor<date::days>(local)) + QLatin1Char(' ') +
+            locale_.toString(toQDate(date::floor<date::days>(local)), tr("d MMM yyyy")) + QLatin1Char(' ') +
             clockWords(reading.instant,
                        session_.station().periodAt(reading.instant).zone.offsetAt(reading.instant));
         QString otherWords = reading.humidity ? readWords(locale_, *reading.humidity) : QString{};

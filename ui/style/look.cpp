@@ -39,7 +39,6 @@ QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 4px solid
     border-right: 4px solid @sheet; border-top: 5px solid @soft; }
 QComboBox QAbstractItemView { background: @sheet; color: @ink; border: 1px solid @soft;
     selection-background-color: @accent; selection-color: @onAccent; }
-QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QPushButton { outline: none; background: @sheet; color: @ink; border: 1px solid @soft; border-radius: 4px;
     padding: 5px 14px; }
 QPushButton:hover { border-color: @accent; }

@@ -160,7 +160,7 @@ QStringList besideReferenceWords(const QLocale& locale, const comparison::Beside
             "Fewer than two readings stand beside one of the station's: nothing can be said yet.")};
     }
     lines << InstrumentText::tr(
-                 "The station reads %1 % RH against the reference (95 %), over %2 readings; one "
+                 "The station reads %1 % RH against the reference (95 %), over %2 readings; one "
                  "difference scatters by %3.")
                  .arg(estimateWords(locale, *spread.bias, 1), count(locale, spread.differences.size()),
                       numberWords(locale, *spread.deviation, 1));
@@ -274,7 +274,7 @@ QStringList overlapWords(const QLocale& locale, const comparison::Overlap& overl
     const auto line = [&](const QString& what, const std::optional<comparison::Estimate>& estimate,
                           const QString& unit, int decimals) {
         if (estimate) {
-            lines << InstrumentText::tr("%1, new against old: %2 %3 (95 %)")
+            lines << InstrumentText::tr("%1, new against old: %2 %3 (95 %)")
                          .arg(what, estimateWords(locale, *estimate, decimals), unit);
         }
     };

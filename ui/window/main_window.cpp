@@ -252,7 +252,7 @@ bool MainWindow::openSample() {
 }
 
 void MainWindow::startStation(const record::NewStation& station) {
-    const QString path = prompts_.newBookPath(this, QString::fromStdString(station.name));
+    const QString path = prompts_.newBookPath(this, QString::fromStdString(station.name), {});
     if (path.isEmpty()) {
         return;
     }

@@ -26,13 +26,13 @@ QString bookFilter() {
 
 } // namespace
 
-QString DialogPrompts::newBookPath(QWidget* parent, const QString& suggestedName) {
+QString DialogPrompts::newBookPath(QWidget* parent, const QString& suggestedName, const QString& folder) {
     QString name = suggestedName;
     static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|]+"));
     name.replace(unfit, QStringLiteral(" "));
     QString path = QFileDialog::getSaveFileName(
         parent, tr("Where the new book shall lie"),
-        QDir(documents()).filePath(name.simplified() + QStringLiteral(".wickbook")), bookFilter());
+        QDir(folder.isEmpty() ? documents() : folder).filePath(name.simplified() + QStringLiteral(".wickbook")), bookFilter());
     if (!path.isEmpty() && QFileInfo(path).suffix().isEmpty()) {
         path += QStringLiteral(".wickbook");
     }

@@ -12,8 +12,8 @@ namespace wickbook::ui {
 class Prompts {
 public:
     virtual ~Prompts() = default;
-    /// Where a new book shall lie; empty: not now.
-    virtual QString newBookPath(QWidget* parent, const QString& suggestedName) = 0;
+    /// Where a new book shall lie; empty: not now. folder: where to begin; empty: among the documents.
+    virtual QString newBookPath(QWidget* parent, const QString& suggestedName, const QString& folder) = 0;
     /// Which book to open; empty: none.
     virtual QString bookToOpen(QWidget* parent) = 0;
 };
@@ -21,7 +21,7 @@ public:
 /// The desktop's own file dialogs.
 class DialogPrompts final : public Prompts {
 public:
-    QString newBookPath(QWidget* parent, const QString& suggestedName) override;
+    QString newBookPath(QWidget* parent, const QString& suggestedName, const QString& folder) override;
     QString bookToOpen(QWidget* parent) override;
 };
 

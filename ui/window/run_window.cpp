@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/run_window.h"
 
+#include "ui/style/quiet_style.h"
 #include "ui/window/book_taken.h"
 #include "ui/window/main_window.h"
 #include "ui/window/prompts.h"
@@ -19,9 +20,7 @@ namespace wickbook::ui {
 int runWindow(int& argc, char** argv, const WindowRequest& request) {
     QApplication::setApplicationName(QStringLiteral("wickbook"));
     QApplication application(argc, argv);
-    if (QStyle* plain = QStyleFactory::create(QStringLiteral("Fusion"))) {
-        QApplication::setStyle(plain);
-    }
+    QApplication::setStyle(new QuietStyle(QStyleFactory::create(QStringLiteral("Fusion")))); // it owns the style
     if (!request.book.isEmpty()) {
         const BookLock lock(request.book);
         if (broughtForward(lock)) {

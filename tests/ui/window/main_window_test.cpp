@@ -26,13 +26,15 @@ using test::day;
 
 class AnsweringPrompts final : public ui::Prompts {
 public:
-    QString newBookPath(QWidget*, const QString& suggestedName) override {
+    QString newBookPath(QWidget*, const QString& suggestedName, const QString& folder) override {
+        begunIn = folder;
         suggested = suggestedName;
         return answer;
     }
     QString bookToOpen(QWidget*) override { return answer; }
     QString answer;
     QString suggested;
+    QString begunIn;
 };
 
 class MainWindowTest : public ::testing::Test {

@@ -24,7 +24,8 @@ using test::day;
 
 class SalvagePrompts final : public ui::Prompts {
 public:
-    QString newBookPath(QWidget*, const QString& suggestedName) override {
+    QString newBookPath(QWidget*, const QString& suggestedName, const QString& folder) override {
+        begunIn = folder;
         suggested = suggestedName;
         return fresh;
     }
@@ -32,6 +33,7 @@ public:
     QString fresh;
     QString damaged;
     QString suggested;
+    QString begunIn;
 };
 
 class SalvageWindowTest : public ::testing::Test {
@@ -126,6 +128,7 @@ TEST_F(SalvageWindowTest, ABookThatDoesNotOpenIsSavedByKeysFromTheFirstPage) {
     whenDialogShows([&](ui::SalvageDialog& dialog) {
         begin(dialog);
         EXPECT_EQ(prompts_.suggested, QStringLiteral("hill salvaged"));
+        EXPECT_EQ(prompts_.begunIn, QFileInfo(prompts_.damaged).absolutePath());
         const QString said = text(dialog);
         EXPECT_TRUE(said.contains(QStringLiteral("came back"))) << said.toStdString();
         EXPECT_TRUE(said.contains(QStringLiteral("are lost: 2 ("))) << said.toStdString();

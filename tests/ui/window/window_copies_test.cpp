@@ -18,7 +18,7 @@ using namespace wickbook;
 
 class NoPrompts final : public ui::Prompts {
 public:
-    QString newBookPath(QWidget*, const QString&) override { return {}; }
+    QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
     QString bookToOpen(QWidget*) override { return {}; }
 };
 
