@@ -49,8 +49,9 @@ const std::map<std::string, Names>& arrows() {
         add("ui/style", {"ui/text"});
         add("ui/print", {"ui/style", "ui/text"});
         add("ui/observe", {"ui/commands", "ui/style", "ui/print"});
-        add("ui/oldpage", {"ui/commands", "ui/style"});
-        add("ui/register", {"ui/commands", "ui/style"});
+        add("ui/moving", {"ui/commands", "ui/style"});
+        add("ui/oldpage", {"ui/moving"});
+        add("ui/register", {"ui/moving"});
         add("ui/review", {"ui/commands", "ui/style"});
         add("ui/month", {"ui/commands", "ui/style", "ui/print"});
         add("ui/dated", {"ui/commands", "ui/style"});
@@ -58,8 +59,8 @@ const std::map<std::string, Names>& arrows() {
         add("ui/station", {"ui/dated"});
         add("ui/takein", {"ui/commands", "ui/style"});
         add("ui/classround", {"ui/print", "ui/style"});
-        add("ui/window",
-            {"ui/classround", "ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month", "ui/instruments", "ui/station", "ui/takein"});
+        add("ui/window", {"ui/classround", "ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month",
+                          "ui/instruments", "ui/station", "ui/takein"});
         add("app/cli", {"ui/text", "ui/print", "core/desk", "core/sample"});
         add("app", {"app/cli", "ui/window"});
         return table;

@@ -3,7 +3,7 @@
 #include "ui/oldpage/old_page.h"
 
 #include "ui/oldpage/columns_dialog.h"
-#include "ui/oldpage/month_edit.h"
+#include "ui/moving/month_edit.h"
 #include "ui/oldpage/page_view.h"
 #include "ui/style/look.h"
 #include "ui/text/error_words.h"

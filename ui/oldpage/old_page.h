@@ -23,11 +23,14 @@ class QPushButton;
 /// here is refused for being unlikely: the paper is the original, and what it says is kept and marked.
 /// The same page typed a second time is read back against the first.
 
+namespace wickbook::desk {
+struct MovePlan;
+}
+
 namespace wickbook::ui {
 
 class MonthEdit;
 class PageView;
-struct MovePlan;
 
 class OldPage : public QWidget {
     Q_OBJECT
@@ -110,7 +113,7 @@ private:
     void goToLine(int number, PageField field);
     void setReadingBack(bool on);
     void openMove();
-    void moveLines(const MovePlan& plan);
+    void moveLines(const desk::MovePlan& plan, const QString& why);
 
     Session& session_;
     QString settingsFile_;

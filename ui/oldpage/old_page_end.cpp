@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The page's end: what still wants an answer, the second pass, and the month the lines belong to.
 #include "ui/commands/move_observations.h"
-#include "ui/oldpage/move_dialog.h"
+#include "ui/moving/move_dialog.h"
 #include "ui/oldpage/old_page.h"
 #include "ui/oldpage/page_view.h"
 #include "ui/text/error_words.h"
@@ -328,17 +328,17 @@ void OldPage::openMove() {
         choices.push_back(typed);
     }
     choices.push_back(all);
-    auto* dialog = new MoveDialog(session_, month_, std::move(choices), this);
+    auto* dialog = new MoveDialog(session_, MoveDialog::OtherMonth, month_, std::move(choices), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &QDialog::accepted, this, [this, dialog] { moveLines(dialog->plan()); });
+    connect(dialog, &QDialog::accepted, this, [this, dialog] { moveLines(dialog->plan(), dialog->why()); });
     dialog->open();
 }
 
-void OldPage::moveLines(const MovePlan& plan) {
+void OldPage::moveLines(const desk::MovePlan& plan, const QString& why) {
     const QLocale locale;
-    const QString text =
-        tr("move from %1 to %2").arg(monthWords(locale, month_), monthWords(locale, plan.to));
-    const QString why = tr("typed under %1 by mistake").arg(monthWords(locale, month_));
+    const date::year_month_day first{firstPlace(plan).date};
+    const date::year_month to = first.year() / first.month();
+    const QString text = tr("move: %1").arg(movedWords(locale, plan));
     saving_ = true;
     const auto moved = MoveObservations::perform(
         session_, plan, {session_.observer().toStdString(), why.toStdString()}, text);
@@ -349,10 +349,10 @@ void OldPage::moveLines(const MovePlan& plan) {
         return;
     }
     const int count = static_cast<int>(*moved);
-    showMonth(plan.to);
-    say(count == 1 ? tr("One line now stands in %1. Ctrl+Z takes it back.").arg(monthWords(locale, plan.to))
+    showMonth(to);
+    say(count == 1 ? tr("One line now stands in %1. Ctrl+Z takes it back.").arg(monthWords(locale, to))
                    : tr("%1 lines now stand in %2. Ctrl+Z takes them back.")
-                         .arg(QString::number(count), monthWords(locale, plan.to)));
+                         .arg(QString::number(count), monthWords(locale, to)));
     view_->setFocus();
 }
 

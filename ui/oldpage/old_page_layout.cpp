@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The page's widgets, their keys and their columns' widths.
-#include "ui/oldpage/month_edit.h"
+#include "ui/moving/month_edit.h"
 #include "ui/oldpage/old_page.h"
 #include "ui/oldpage/page_view.h"
 #include "ui/style/tokens.h"

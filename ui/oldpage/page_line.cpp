@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/oldpage/page_line.h"
 
+#include "core/desk/read_back.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 
@@ -97,14 +98,6 @@ units::TemperatureUnit unitOf(const record::Thermometer* thermometer) {
     return thermometer == nullptr ? units::TemperatureUnit::Celsius : thermometer->unit;
 }
 
-/// What the page tells of an hour, and nothing else of it.
-bool samePage(const record::Observation& a, const record::Observation& b) {
-    return a.dry == b.dry && a.wet == b.wet && a.wick == b.wick && a.weather == b.weather &&
-           a.windBeaufort == b.windBeaufort && a.pressure == b.pressure && a.maximum == b.maximum &&
-           a.minimum == b.minimum && a.note == b.note && a.missingReason == b.missingReason &&
-           a.origin == b.origin && a.withdrawn == b.withdrawn;
-}
-
 bool sameNumber(const QString& a, const QString& b) {
     const auto first = units::parseDecimal(a.toStdString());
     const auto second = units::parseDecimal(b.toStdString());
@@ -173,7 +166,7 @@ record::Observation observationOf(const PageLine& line, const record::StationRec
         result.withdrawn = line.stored.has_value();
         return result;
     }
-    if (line.stored && samePage(before, result)) {
+    if (line.stored && desk::tellsTheSame(before, result)) {
         return before;
     }
     // A number that is typed in place of an estimate was read.

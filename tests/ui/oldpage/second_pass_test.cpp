@@ -2,8 +2,8 @@
 // The page typed a second time, the month that was wrong, and what happens when the disk says no.
 #include "tests/ui/oldpage/old_page_case.h"
 #include "ui/commands/move_observations.h"
-#include "ui/oldpage/month_edit.h"
-#include "ui/oldpage/move_dialog.h"
+#include "ui/moving/month_edit.h"
+#include "ui/moving/move_dialog.h"
 
 #include <QDialog>
 #include <sys/resource.h>
@@ -153,7 +153,7 @@ TEST_F(WrongMonth, GoesToTheSameDaysOfAnotherAsOneStepOfUndo) {
 
 TEST_F(WrongMonth, AllOrNothing) {
     std::vector<record::StoredObservation> lines{*kept(1, 9), *kept(1, 21)};
-    const auto plan = planMove(*session_, lines, date::year{2025} / 4);
+    const auto plan = planMove(*session_, lines, {date::year{2025} / 4, 0, {}});
     ASSERT_TRUE(plan);
     ASSERT_EQ(plan->moving.size(), 2U);
     // Meanwhile the second line's new hour is taken.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/oldpage/month_edit.h"
+#include "ui/moving/month_edit.h"
 
 namespace wickbook::ui {
 
