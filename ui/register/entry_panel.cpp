@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/entry_panel.h"
 
+#include "core/desk/read_back.h"
 #include "core/record/observing_hours.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -10,6 +11,7 @@
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -96,6 +98,10 @@ EntryPanel::EntryPanel(Session& session, QLocale locale, QWidget* parent)
     live_->setWordWrap(true);
     column->addWidget(live_);
 
+    estimated_ = new QCheckBox(tr("es&timated, not read"));
+    estimated_->setObjectName(QStringLiteral("estimated"));
+    estimated_->setToolTip(tr("An estimate is marked, and stays out of means and extremes."));
+    column->addWidget(estimated_);
     why_ = new QLineEdit;
     why_->setObjectName(QStringLiteral("why"));
     why_->setAccessibleName(tr("Why"));
@@ -165,6 +171,7 @@ void EntryPanel::open(const report::MonthLine& line) {
     wind_->setText(start_.windBeaufort ? QString::number(*start_.windBeaufort) : QString{});
     note_->setText(QString::fromStdString(start_.note));
     observer_->setText(QString::fromStdString(start_.observer));
+    estimated_->setChecked(start_.origin == record::Origin::Estimated);
     why_->clear();
     why_->setPlaceholderText(!written     ? tr("not needed for a first entry")
                              : wasMissing ? tr("found in the pocket-book")
@@ -278,25 +285,37 @@ tl::expected<record::Observation, QString> EntryPanel::observation() {
             tr("Write at least one of the two readings. An hour without any is given a reason "
                "with M."));
     }
-    if (before_ && *entry == start_) {
+    const bool estimate = estimated_->isChecked();
+    if (before_ && *entry == start_ && estimate == (start_.origin == record::Origin::Estimated)) {
         return *entry; // nothing changed: nothing to explain
     }
-    if (before_ && why().isEmpty()) {
+    if (why().isEmpty() && (before_ || estimate)) {
         why_->setFocus();
-        return tl::unexpected(tr("Say why: what stood here first is kept, and so is the reason."));
+        return tl::unexpected(before_ ? tr("Say why: what stood here first is kept, and so is the reason.")
+                                      : tr("Say why, and from what it is estimated: the reason is kept."));
+    }
+    settleOrigin(*entry);
+    return *entry;
+}
+
+void EntryPanel::settleOrigin(record::Observation& entry) const {
+    const bool readAgain = entry.dry != start_.dry || entry.wet != start_.wet || entry.wick != start_.wick ||
+                           entry.pressure != start_.pressure;
+    if (estimated_->isChecked()) {
+        entry.origin = record::Origin::Estimated;
+    } else if (start_.origin == record::Origin::Estimated || start_.origin == record::Origin::Missing) {
+        entry.origin = record::Origin::Observed; // a late reading in place of an estimate or a reason
+    } else if (before_ && (readAgain || entry.weather != start_.weather ||
+                           entry.windBeaufort != start_.windBeaufort)) {
+        entry.origin = record::Origin::Corrected; // initials or a note more are none
+    }
+    entry.missingReason.clear();
+    if (before_ && readAgain) {
+        entry.quality = record::Quality::NotJudged; // what was judged was another reading
     }
     if (before_) {
-        // A late reading in place of a reason is an observation; anything else corrects one.
-        const bool wasMissing = start_.origin == record::Origin::Missing;
-        entry->origin = wasMissing ? record::Origin::Observed : record::Origin::Corrected;
-        entry->missingReason.clear();
-        const bool readAgain = entry->dry != start_.dry || entry->wet != start_.wet ||
-                               entry->wick != start_.wick || entry->pressure != start_.pressure;
-        if (readAgain) {
-            entry->quality = record::Quality::NotJudged; // what was judged was another reading
-        }
+        entry = desk::withTickOf(start_, std::move(entry));
     }
-    return *entry;
 }
 
 void EntryPanel::showLive() {

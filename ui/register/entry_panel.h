@@ -8,6 +8,7 @@
 #include <QLocale>
 #include <tl/expected.hpp>
 
+class QCheckBox;
 class QComboBox;
 class QGridLayout;
 class QLabel;
@@ -49,6 +50,8 @@ private:
     [[nodiscard]] tl::expected<record::BulbReading, QString> bulb(QLineEdit& field,
                                                                   const QString& name) const;
     [[nodiscard]] tl::expected<record::Observation, std::pair<QLineEdit*, QString>> read() const;
+    /// How the value came about, and what of the line before still holds of it.
+    void settleOrigin(record::Observation& entry) const;
     [[nodiscard]] tl::expected<void, std::pair<QLineEdit*, QString>> readRest(record::Observation& to) const;
 
     Session& session_;
@@ -64,6 +67,7 @@ private:
     QLineEdit* wind_ = nullptr;
     QLineEdit* observer_ = nullptr;
     QLineEdit* note_ = nullptr;
+    QCheckBox* estimated_ = nullptr;
     QLineEdit* why_ = nullptr;
     QLabel* live_ = nullptr;
     QLabel* message_ = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/history_panel.h"
 
+#include "ui/register/paper_words.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
@@ -25,7 +26,23 @@ QString words(const char* text) {
 
 using Named = std::vector<std::pair<QString, QString>>;
 
-/// Every field that can be revised, named, as it stands.
+QString careWords(record::WickCare care) {
+    return care == record::WickCare::Wetted    ? words("wetted")
+           : care == record::WickCare::Changed ? words("changed")
+                                               : QString{};
+}
+
+/// The clock time; where no hour tells the date, with it.
+QString readAtWords(const QLocale& locale, const record::Observation& values) {
+    const QString clock = clockWords(values.instant, values.offset);
+    if (values.hour) {
+        return clock;
+    }
+    return QStringLiteral("%1 %2").arg(
+        locale.toString(toQDate(record::filedDate(values)), QLocale::ShortFormat), clock);
+}
+
+/// Every field that can be revised, named, as it stands; what is either so or not is told by itself.
 Named fieldsOf(const QLocale& locale, const record::Observation& values) {
     const auto read = [&](const std::optional<units::ReadTemperature>& value) {
         return value ? readWords(locale, value->value) : QString{};
@@ -51,12 +68,13 @@ Named fieldsOf(const QLocale& locale, const record::Observation& values) {
             {words("whirls, wet / dry"), whirls(values.repeats)},
             {words("note"), QString::fromStdString(values.note).simplified()},
             {words("observer"), QString::fromStdString(values.observer)},
-            {words("read at"), clockWords(values.instant, values.offset)},
+            {words("wick care"), careWords(values.wickCare)},
+            {words("read at"), readAtWords(locale, values)},
             {words("hour"), values.hour ? hourAndDateWords(locale, *values.hour) : QString{}},
             {words("reason"), missingReasonWords(QString::fromStdString(values.missingReason))},
             {words("origin"), originWords(values.origin)},
             {words("judged"), qualityWords(values.quality)},
-            {words("withdrawn"), values.withdrawn ? words("yes") : QString{}}};
+            {words("paper"), paperWords(values.paper)}};
 }
 
 } // namespace
@@ -79,6 +97,13 @@ QString observationWords(const QLocale& locale, const record::Observation& obser
 QStringList changeWords(const QLocale& locale, const record::Observation& before,
                         const record::Observation& after) {
     QStringList changes;
+    const auto flag = [&](bool was, bool is, const char* so, const char* notSo) {
+        if (was != is) {
+            changes << words(is ? so : notSo);
+        }
+    };
+    flag(before.withdrawn, after.withdrawn, "withdrawn", "no longer withdrawn");
+    flag(before.readBack, after.readBack, "read back against the paper", "no longer read back");
     const Named old = fieldsOf(locale, before);
     const Named now = fieldsOf(locale, after);
     for (std::size_t i = 0; i < now.size(); ++i) {
@@ -142,8 +167,12 @@ QString HistoryPanel::revisionText(const record::ObservationRevision& revision,
         text += QStringLiteral(" · %1").arg(who);
     }
     text += QLatin1Char('\n');
-    text += before == nullptr ? observationWords(locale_, revision.values)
-                              : changeWords(locale_, *before, revision.values).join(QLatin1Char('\n'));
+    if (before == nullptr) {
+        text += observationWords(locale_, revision.values);
+    } else {
+        const QStringList changes = changeWords(locale_, *before, revision.values);
+        text += changes.isEmpty() ? tr("written again as it was") : changes.join(QLatin1Char('\n'));
+    }
     if (!why.isEmpty()) {
         text += QLatin1Char('\n') + tr("why: %1").arg(why);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the register page writes: revising, judging, giving a reason, withdrawing. Each one is a command on
 // the undo stack; what the page shows afterwards comes back from the book.
+#include "core/desk/read_back.h"
 #include "core/record/observing_hours.h"
 #include "ui/commands/absence_hours.h"
 #include "ui/commands/revise_observation.h"
@@ -116,6 +117,9 @@ void RegisterPage::saveMissing() {
     }
     after.origin = record::Origin::Missing;
     after.missingReason = reason.toStdString();
+    if (before) {
+        after = desk::withTickOf(before->values, std::move(after));
+    }
     const QString text =
         tr("%1 is missing: %2").arg(hourAndDateWords(locale(), line->hour), missingReasonWords(reason));
     if (const QString refused = perform(before, after, before ? tr("reason changed") : QString{}, text);
@@ -167,34 +171,6 @@ void RegisterPage::saveMissingRun() {
     say(text);
     closeSide();
     view_->setFocus();
-}
-
-void RegisterPage::judge(record::Quality quality) {
-    const report::MonthLine* line = currentLine();
-    if (line == nullptr || line->reading == nullptr ||
-        line->reading->reading.values().origin == record::Origin::Missing) {
-        say(tr("There is no reading here to judge. Go to an hour that has one."));
-        return;
-    }
-    const record::StoredObservation before = line->reading->reading.stored;
-    record::Observation after = before.values;
-    after.quality = quality;
-    const QString text =
-        tr("judged %1: %2").arg(qualityWords(quality), hourAndDateWords(locale(), line->hour));
-    perform(before, after, tr("judged %1").arg(qualityWords(quality)), text);
-}
-
-void RegisterPage::withdraw() {
-    const report::MonthLine* line = currentLine();
-    if (line == nullptr || line->reading == nullptr) {
-        return;
-    }
-    const record::StoredObservation before = line->reading->reading.stored;
-    record::Observation after = before.values;
-    after.withdrawn = true;
-    const QString text =
-        tr("withdrew %1 (Ctrl+Z brings it back)").arg(hourAndDateWords(locale(), line->hour));
-    perform(before, after, tr("withdrawn"), text);
 }
 
 void RegisterPage::closeSide() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/register_model.h"
 
+#include "ui/register/paper_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/missing_reasons.h"
 #include "ui/text/number_words.h"
@@ -39,6 +40,9 @@ LineState lineStateOf(const report::MonthLine& line) {
     if (marked) {
         return LineState::Erroneous;
     }
+    if (values.origin == record::Origin::Estimated && values.quality != record::Quality::Doubtful) {
+        return LineState::Estimated; // how it came about, not what anybody thinks of it
+    }
     if (line.reading->leftOut) {
         return LineState::Doubtful;
     }
@@ -55,6 +59,8 @@ QString lineStateWords(LineState state) {
         return RegisterModel::tr("erroneous");
     case LineState::Incomplete:
         return RegisterModel::tr("incomplete");
+    case LineState::Estimated:
+        return RegisterModel::tr("estimated, not read");
     case LineState::Excused:
         return RegisterModel::tr("missing, with a reason");
     case LineState::Missed:
@@ -72,7 +78,26 @@ void RegisterModel::show(report::MonthReport report, units::TemperatureUnit unit
     beginResetModel();
     report_ = std::move(report);
     unit_ = unit;
+    knowsPaper_ =
+        std::any_of(report_.readings.begin(), report_.readings.end(), [](const checks::CheckedReading& one) {
+            return one.reading.values().readBack || one.reading.values().paper;
+        });
     endResetModel();
+}
+
+int RegisterModel::readBackCount() const {
+    return static_cast<int>(
+        std::count_if(report_.readings.begin(), report_.readings.end(),
+                      [](const checks::CheckedReading& one) { return one.reading.values().readBack; }));
+}
+
+PaperState RegisterModel::paperStateOf(const report::MonthLine& line) const {
+    if (line.reading == nullptr) {
+        return PaperState::Nothing;
+    }
+    return line.reading->reading.values().readBack ? PaperState::ReadBack
+           : knowsPaper_                           ? PaperState::Open
+                                                   : PaperState::Nothing;
 }
 
 const report::MonthLine* RegisterModel::line(int row) const {
@@ -134,6 +159,10 @@ QString RegisterModel::readingText(const checks::CheckedReading& checked, int co
         return originWords(values.origin);
     case Quality:
         return qualityWords(values.quality);
+    case ReadBack:
+        return values.readBack ? tr("read back") : QString{};
+    case Paper:
+        return paperWords(values.paper);
     case Note: {
         QStringList parts;
         if (values.origin == record::Origin::Missing) {
@@ -258,6 +287,8 @@ QVariant RegisterModel::data(const QModelIndex& index, int role) const {
         return shortDateWords(locale_, shown->hour.date);
     case SortRole:
         return sortKey(*shown, index.row(), index.column());
+    case PaperRole:
+        return static_cast<int>(paperStateOf(*shown));
     case StateRole:
         return static_cast<int>(lineStateOf(*shown));
     case QueryRole:
@@ -293,6 +324,8 @@ QVariant RegisterModel::headerData(int section, Qt::Orientation orientation, int
         {tr("Origin"), tr("How the value came about")},
         {tr("Judged"), tr("What was judged of it")},
         {QString{}, tr("How the line stands")}, // the marks speak for themselves
+        {QString{}, tr("Read back against the paper")},
+        {tr("Paper"), tr("Book and page of the paper register")},
     };
     if (role == Qt::DisplayRole) {
         return names[section].first;

@@ -12,11 +12,13 @@
 namespace wickbook::ui {
 
 /// How a line stands, told by shape in the last column.
-enum class LineState { Kept, Doubtful, Erroneous, Incomplete, Excused, Missed, ToCome };
+enum class LineState { Kept, Doubtful, Erroneous, Incomplete, Estimated, Excused, Missed, ToCome };
 LineState lineStateOf(const report::MonthLine& line);
 /// Left out by what the checks say and not judged yet, or missing without a reason.
 bool isQuery(const report::MonthLine& line);
 QString lineStateWords(LineState state);
+/// How a line stands to the paper: there is nothing to read back, it waits for it, it was found equal.
+enum class PaperState { Nothing, Open, ReadBack };
 
 class RegisterModel : public QAbstractTableModel {
     Q_OBJECT
@@ -39,6 +41,8 @@ public:
         Origin,
         Quality,
         State,
+        ReadBack,
+        Paper,
         ColumnCount
     };
     enum Role {
@@ -46,7 +50,8 @@ public:
         StateRole,                   ///< LineState as int
         QueryRole,                   ///< bool: a query is open on this line
         LongDateRole,                ///< text: day and month, for where no heading names the month
-        NewDayRole                   ///< bool: the first line of its date
+        NewDayRole,                  ///< bool: the first line of its date
+        PaperRole                    ///< PaperState as int
     };
 
     RegisterModel(QLocale locale, QObject* parent = nullptr);
@@ -54,6 +59,10 @@ public:
     void show(report::MonthReport report, units::TemperatureUnit unit);
     [[nodiscard]] const report::MonthReport& report() const { return report_; }
     [[nodiscard]] const report::MonthLine* line(int row) const;
+    /// Whether lines of the month come from paper, or were held against it: only then do others wait for it.
+    [[nodiscard]] bool knowsPaper() const { return knowsPaper_; }
+    /// How many lines written down in the month are read back.
+    [[nodiscard]] int readBackCount() const;
     /// Row of an hour, or of an extra reading at that date and clock time; −1: none.
     [[nodiscard]] int rowOf(const record::ObservingHour& hour) const;
 
@@ -67,10 +76,12 @@ private:
     [[nodiscard]] QString readingText(const checks::CheckedReading& checked, int column) const;
     [[nodiscard]] QVariant sortKey(const report::MonthLine& line, int row, int column) const;
     [[nodiscard]] QString notesText(const report::MonthLine& line) const;
+    [[nodiscard]] PaperState paperStateOf(const report::MonthLine& line) const;
 
     QLocale locale_;
     report::MonthReport report_;
     units::TemperatureUnit unit_ = units::TemperatureUnit::Celsius;
+    bool knowsPaper_ = false;
 };
 
 } // namespace wickbook::ui

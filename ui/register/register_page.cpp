@@ -2,11 +2,14 @@
 #include "ui/register/register_page.h"
 
 #include "ui/register/entry_panel.h"
+#include "ui/register/find_bar.h"
 #include "ui/register/history_panel.h"
 #include "ui/register/missing_panel.h"
 #include "ui/register/register_filter.h"
 #include "ui/register/register_model.h"
+#include "ui/register/register_search.h"
 #include "ui/register/register_view.h"
+#include "ui/register/typed_date.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
@@ -34,14 +37,6 @@ namespace {
 
 constexpr int kSideWidth = 256;
 
-QPushButton* smallButton(const QString& text, const QString& name, const QString& accessible) {
-    auto* button = new QPushButton(text);
-    button->setObjectName(name);
-    button->setAccessibleName(accessible);
-    button->setToolTip(accessible);
-    return button;
-}
-
 } // namespace
 
 RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
@@ -56,11 +51,16 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     view_->horizontalHeader()->setSortIndicatorClearable(true);
     // The mark stands at the edge of the page, where the eye runs down, and never scrolls out of sight.
     view_->horizontalHeader()->moveSection(RegisterModel::State, 0);
+    view_->horizontalHeader()->moveSection(view_->horizontalHeader()->visualIndex(RegisterModel::ReadBack),
+                                           1);
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space::kEdge, space::kBetween, space::kEdge, space::kBetween);
     column->setSpacing(space::kGroup);
     column->addWidget(buildTop());
+    find_ = new FindBar;
+    column->addWidget(find_);
+    search_ = new RegisterSearch(session_, this);
     auto* splitter = new QSplitter(Qt::Horizontal);
     splitter->setChildrenCollapsible(false);
     auto* left = new QWidget;
@@ -89,84 +89,18 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     foot->addWidget(message_);
     column->addLayout(foot);
     auto* keys =
-        makeLabel(tr("Enter revise · S sound, D doubtful, E erroneous · M why missing · Delete withdraw · "
-                     "Page Up, Page Down turn the month"));
+        makeLabel(tr("Enter revise · Space read back, P its page · S sound, D doubtful, E erroneous · M why "
+                     "missing · V move · Delete withdraw · Shift+↓ marks several · F3 find · Page Up, Page "
+                     "Down turn the month"));
     keys->setWordWrap(true);
     column->addWidget(keys);
 
     connectView();
+    connectFind();
     showMonth(date::year_month_day{session_.today()}.year() / date::year_month_day{session_.today()}.month());
 }
 
 RegisterPage::~RegisterPage() = default;
-
-QWidget* RegisterPage::buildTop() {
-    auto* top = new QWidget;
-    auto* row = new QHBoxLayout(top);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(space::kGroup);
-    auto* back = smallButton(QStringLiteral("‹"), QStringLiteral("back"), tr("The month before (Page Up)"));
-    auto* on = smallButton(QStringLiteral("›"), QStringLiteral("on"), tr("The month after (Page Down)"));
-    heading_ = makeHeading({});
-    heading_->setObjectName(QStringLiteral("heading"));
-    jump_ = new QLineEdit;
-    jump_->setObjectName(QStringLiteral("jump"));
-    jump_->setPlaceholderText(tr("go to 2025-03 or a date"));
-    jump_->setAccessibleName(tr("Go to a month or a date"));
-    jump_->setMaximumWidth(typePixels(190));
-    search_ = new QLineEdit;
-    search_->setObjectName(QStringLiteral("search"));
-    search_->setPlaceholderText(tr("find in this month"));
-    search_->setAccessibleName(tr("Find in this month"));
-    search_->setClearButtonEnabled(true);
-    search_->setMaximumWidth(typePixels(190));
-    onlyQueries_ = new QCheckBox(tr("only &queries"));
-    onlyQueries_->setObjectName(QStringLiteral("onlyQueries"));
-    undo_ = smallButton(tr("Undo"), QStringLiteral("undo"), tr("Undo (Ctrl+Z)"));
-    redo_ = smallButton(tr("Redo"), QStringLiteral("redo"), tr("Redo"));
-    auto* copy =
-        smallButton(tr("Copy"), QStringLiteral("copy"), tr("Copy the lines shown as a table (Ctrl+C)"));
-    row->addWidget(back);
-    row->addWidget(heading_);
-    row->addWidget(on);
-    row->addStretch();
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{jump_, search_, onlyQueries_, undo_, redo_, copy}) {
-        row->addWidget(widget);
-    }
-    connect(back, &QPushButton::clicked, this, [this] { step(-1); });
-    connect(on, &QPushButton::clicked, this, [this] { step(1); });
-    connect(copy, &QPushButton::clicked, this, &RegisterPage::copyTable);
-    connect(jump_, &QLineEdit::returnPressed, this, &RegisterPage::goToTyped);
-    connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) {
-        filter_->setText(text);
-        updateSummary();
-    });
-    connect(search_, &QLineEdit::returnPressed, view_, [this] { view_->setFocus(); });
-    connect(onlyQueries_, &QCheckBox::toggled, this, [this](bool only) {
-        filter_->setOnlyQueries(only);
-        updateSummary();
-    });
-    connect(undo_, &QPushButton::clicked, &session_.undoStack(), &QUndoStack::undo);
-    connect(redo_, &QPushButton::clicked, &session_.undoStack(), &QUndoStack::redo);
-    return top;
-}
-
-QWidget* RegisterPage::buildSide() {
-    side_ = new QStackedWidget;
-    history_ = new HistoryPanel(session_, locale());
-    entry_ = new EntryPanel(session_, locale());
-    missing_ = new MissingPanel(locale());
-    side_->addWidget(history_);
-    side_->addWidget(entry_);
-    side_->addWidget(missing_);
-    side_->setMinimumWidth(typePixels(240));
-    connect(entry_, &EntryPanel::saveAsked, this, &RegisterPage::saveEntry);
-    connect(entry_, &EntryPanel::closeAsked, this, &RegisterPage::closeSide);
-    connect(missing_, &MissingPanel::saveAsked, this, &RegisterPage::saveMissing);
-    connect(missing_, &MissingPanel::closeAsked, this, &RegisterPage::closeSide);
-    return side_;
-}
 
 void RegisterPage::connectView() {
     view_->viewport()->installEventFilter(this);
@@ -174,12 +108,17 @@ void RegisterPage::connectView() {
     connect(view_, &RegisterView::missingAsked, this, &RegisterPage::openMissing);
     connect(view_, &RegisterView::judgeAsked, this, &RegisterPage::judge);
     connect(view_, &RegisterView::withdrawAsked, this, &RegisterPage::withdraw);
+    connect(view_, &RegisterView::tickAsked, this, &RegisterPage::readBack);
+    connect(view_, &RegisterView::paperAsked, this, &RegisterPage::openPaper);
+    connect(view_, &RegisterView::moveAsked, this, &RegisterPage::openMove);
     connect(view_, &RegisterView::monthAsked, this, &RegisterPage::step);
     connect(view_, &RegisterView::copyAsked, this, &RegisterPage::copyTable);
     connect(view_, &RegisterView::undoAsked, &session_.undoStack(), &QUndoStack::undo);
     connect(view_, &RegisterView::redoAsked, &session_.undoStack(), &QUndoStack::redo);
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &RegisterPage::currentLineChanged);
+    connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &RegisterPage::updateSummary);
     connect(&session_, &Session::observationsChanged, this, &RegisterPage::bookChanged);
     connect(&session_, &Session::factsChanged, this, &RegisterPage::bookChanged);
     const auto undoState = [this] {
@@ -195,7 +134,10 @@ void RegisterPage::connectView() {
     };
     shortcut(Qt::ALT | Qt::Key_Left, [this] { step(-1); });
     shortcut(Qt::ALT | Qt::Key_Right, [this] { step(1); });
-    shortcut(QKeySequence::Find, [this] { search_->setFocus(); });
+    shortcut(QKeySequence::Find, [this] { filterEdit_->setFocus(); });
+    shortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_F, [this] { find_->open(); });
+    shortcut(Qt::Key_F3, [this] { findOn(true); });
+    shortcut(Qt::SHIFT | Qt::Key_F3, [this] { findOn(false); });
     shortcut(Qt::CTRL | Qt::Key_G, [this] { jump_->setFocus(); });
 }
 
@@ -223,7 +165,7 @@ void RegisterPage::showMonth(date::year_month month) {
 void RegisterPage::showHour(const record::ObservingHour& hour) {
     const date::year_month_day day{hour.date};
     if (filter_->isFiltering()) {
-        search_->clear();
+        filterEdit_->clear();
         onlyQueries_->setChecked(false);
     }
     if (stale_ || day.year() / day.month() != month_) {
@@ -240,8 +182,7 @@ void RegisterPage::putCaret(const record::ObservingHour& hour) {
     }
     const QModelIndex place = filter_->mapFromSource(model_->index(row, RegisterModel::Dry));
     if (place.isValid()) {
-        view_->setCurrentIndex(place);
-        view_->scrollTo(place, QAbstractItemView::EnsureVisible);
+        view_->goTo(place);
     }
 }
 
@@ -254,13 +195,8 @@ void RegisterPage::goToTyped() {
     const std::string typed = jump_->text().trimmed().toStdString();
     if (const auto month = record::parseMonth(typed)) {
         showMonth(*month);
-    } else if (const auto day = record::parseDate(typed)) {
+    } else if (const auto day = typedDate(locale(), jump_->text())) {
         showHour({*day, record::HourOfDay{0}});
-    } else if (const QDate local = locale().toDate(jump_->text().trimmed(), QLocale::ShortFormat);
-               local.isValid()) {
-        showHour({fromQDate(local.year() < 1930 && jump_->text().trimmed().size() < 9 ? local.addYears(100)
-                                                                                      : local),
-                  record::HourOfDay{0}});
     } else {
         say(tr("Write a month as 2025-03 or a date as 2025-03-14."));
         return;
@@ -304,6 +240,7 @@ void RegisterPage::reload() {
         return;
     }
     const QWidget* focus = focusWidget();
+    const std::set<record::Uuid> marked = markedIds();
     heading_->setText(monthWords(locale(), month_));
     model_->show(std::move(*report), session_.unit());
     fitColumns();
@@ -324,45 +261,12 @@ void RegisterPage::reload() {
         }
         putCaret(model_->line(row)->hour);
     }
+    markAgain(marked);
     if (focus == view_) {
         view_->setFocus();
     }
     currentLineChanged();
     updateSummary();
-}
-
-/// As wide as what stands in it, no wider: sixteen columns share the page.
-void RegisterPage::fitColumns() {
-    const QFontMetrics letters(view_->font());
-    const int room = typePixels(13);
-    for (int column = 0; column < RegisterModel::ColumnCount; ++column) {
-        int width =
-            letters.horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
-        for (int row = 0; row < model_->rowCount(); ++row) {
-            width = std::max(width, letters.horizontalAdvance(model_->index(row, column).data().toString()));
-        }
-        view_->setColumnWidth(column, width + room);
-    }
-    view_->setColumnWidth(RegisterModel::State, typePixels(28)); // the mark alone; its word is in the tip
-    fitNote();
-}
-
-/// The note takes what the columns up to the initials leave free, so that a line is seen from its date to
-/// its initials; origin and judgement follow to the right.
-void RegisterPage::fitNote() {
-    int others = 0;
-    for (int column = 0; column < RegisterModel::ColumnCount; ++column) {
-        if (column != RegisterModel::Note && column != RegisterModel::Origin &&
-            column != RegisterModel::Quality) {
-            others += view_->columnWidth(column);
-        }
-    }
-    const int origin = view_->columnWidth(RegisterModel::Origin) + view_->columnWidth(RegisterModel::Quality);
-    const int left = view_->viewport()->width() - others;
-    const int least = typePixels(96);
-    const int comfortable = typePixels(180);
-    view_->setColumnWidth(RegisterModel::Note,
-                          left - origin >= comfortable ? left - origin : std::max(left, least));
 }
 
 void RegisterPage::currentLineChanged() {
@@ -385,6 +289,13 @@ void RegisterPage::updateSummary() {
     }
     if (report.openQueries > 0) {
         parts << tr("%1 to be judged").arg(QString::number(report.openQueries));
+    }
+    if (model_->knowsPaper()) {
+        parts << tr("%1 of %2 read back")
+                     .arg(QString::number(model_->readBackCount()), QString::number(report.readings.size()));
+    }
+    if (const auto marked = view_->selectionModel()->selectedRows().size(); marked > 1) {
+        parts << tr("%1 lines marked").arg(marked);
     }
     if (filter_->isFiltering()) {
         parts << tr("%1 lines shown").arg(QString::number(filter_->rowCount()));

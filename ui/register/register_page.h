@@ -6,24 +6,35 @@
 #include <QWidget>
 #include <date/date.h>
 
+#include <set>
+#include <vector>
+
 class QCheckBox;
 class QLabel;
 class QLineEdit;
+class QMenu;
 class QPushButton;
 class QStackedWidget;
 
 /// The month as a page of the register: a line for every hour the station promised, read or not. What was
 /// read stands exactly as read; every change asks why and appends a revision, which the panel at the side
 /// shows. Everything is reached by keys: PgUp and PgDn turn the month, Enter revises, S D E judge, M says why
-/// an hour is missing, Delete withdraws. Owns its widgets; the session outlives it.
+/// an hour is missing, V moves, Delete withdraws, Space reads back against the paper and goes on. Shift with
+/// the arrows marks several lines for one act. Owns its widgets; the session outlives it.
+
+namespace wickbook::desk {
+struct MovePlan;
+}
 
 namespace wickbook::ui {
 
 class EntryPanel;
+class FindBar;
 class HistoryPanel;
 class MissingPanel;
 class RegisterFilter;
 class RegisterModel;
+class RegisterSearch;
 class RegisterView;
 
 class RegisterPage : public QWidget {
@@ -53,8 +64,10 @@ protected:
 
 private:
     QWidget* buildTop();
+    QMenu* buildMenu();
     QWidget* buildSide();
     void connectView();
+    void connectFind();
     void fitColumns();
     void fitNote();
     void reload();
@@ -63,6 +76,10 @@ private:
     void putCaret(const record::ObservingHour& hour);
     [[nodiscard]] const report::MonthLine* currentLine() const;
     void currentLineChanged();
+    /// Lines marked, in time order, those without anything written down left out.
+    [[nodiscard]] std::vector<record::StoredObservation> markedLines() const;
+    [[nodiscard]] std::set<record::Uuid> markedIds() const;
+    void markAgain(const std::set<record::Uuid>& marked);
     void openEntry();
     void saveEntry();
     void openMissing();
@@ -72,6 +89,13 @@ private:
     void closeSide();
     void judge(record::Quality quality);
     void withdraw();
+    void readBack(bool ticked);
+    void goToNextLine();
+    void openPaper();
+    void openMove();
+    void moveLines(const desk::MovePlan& plan, const QString& why);
+    void findOn(bool forward);
+    void showFound(const record::ObservingHour& hour, bool wrapped);
     void copyTable();
     void say(const QString& sentence);
     void goToTyped();
@@ -80,6 +104,9 @@ private:
     /// The sentence why it could not be stored; empty when it was.
     QString perform(const std::optional<record::StoredObservation>& before, const record::Observation& after,
                     const QString& why, const QString& text);
+    /// Says how an act on several lines went; false where it was refused.
+    bool tell(const store::Result<std::size_t>& done, const QString& text);
+    [[nodiscard]] record::Author author(const QString& why) const;
 
     Session& session_;
     date::year_month month_{};
@@ -88,6 +115,8 @@ private:
     RegisterModel* model_ = nullptr;
     RegisterFilter* filter_ = nullptr;
     RegisterView* view_ = nullptr;
+    FindBar* find_ = nullptr;
+    RegisterSearch* search_ = nullptr;
     EntryPanel* entry_ = nullptr;
     MissingPanel* missing_ = nullptr;
     HistoryPanel* history_ = nullptr;
@@ -96,7 +125,7 @@ private:
     QLabel* summary_ = nullptr;
     QLabel* empty_ = nullptr;
     QLabel* message_ = nullptr;
-    QLineEdit* search_ = nullptr;
+    QLineEdit* filterEdit_ = nullptr;
     QLineEdit* jump_ = nullptr;
     QCheckBox* onlyQueries_ = nullptr;
     QPushButton* undo_ = nullptr;

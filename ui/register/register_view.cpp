@@ -11,6 +11,9 @@
 #include <QPainterPath>
 #include <QStyledItemDelegate>
 
+#include <algorithm>
+#include <cstdlib>
+
 namespace wickbook::ui {
 
 namespace {
@@ -43,6 +46,13 @@ public:
         painter->drawLine(option.rect.topLeft(), option.rect.topRight());
         painter->setPen(selected ? tokens.onAccent : ink);
         painter->setFont(option.font);
+        if (column == RegisterModel::ReadBack) {
+            const auto paper = static_cast<PaperState>(index.data(RegisterModel::PaperRole).toInt());
+            drawTick(*painter, option.rect, paper, selected ? tokens.onAccent : tokens.ink,
+                     selected ? tokens.onAccent : tokens.soft);
+            painter->restore();
+            return;
+        }
         QRect room = option.rect.adjusted(6, 0, -6, 0);
         if (column == RegisterModel::State) {
             drawState(*painter, room, state, selected ? tokens.onAccent : tokens.ink, tokens, selected);
@@ -60,6 +70,28 @@ public:
     }
 
 private:
+    /// A box beside every line that has a page to be held against, and a tick in it once that was done.
+    static void drawTick(QPainter& painter, const QRect& room, PaperState state, const QColor& ink,
+                         const QColor& frame) {
+        if (state == PaperState::Nothing) {
+            return;
+        }
+        painter.setRenderHint(QPainter::Antialiasing);
+        const double side = room.height() * 0.42;
+        QRectF box{0, 0, side, side};
+        box.moveCenter(QRectF(room).center());
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(frame, 1));
+        painter.drawRect(box);
+        if (state == PaperState::ReadBack) {
+            painter.setPen(QPen(ink, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            QPainterPath tick(box.topLeft() + QPointF{side * 0.2, side * 0.5});
+            tick.lineTo(box.topLeft() + QPointF{side * 0.45, side * 0.8});
+            tick.lineTo(box.topLeft() + QPointF{side * 1.1, side * -0.1});
+            painter.drawPath(tick);
+        }
+    }
+
     static void drawState(QPainter& painter, const QRect& room, LineState state, const QColor& ink,
                           const Tokens& tokens, bool selected) {
         painter.setRenderHint(QPainter::Antialiasing);
@@ -86,6 +118,14 @@ private:
             painter.drawLine(centre + QPointF{-r, -r}, centre + QPointF{r, r});
             painter.drawLine(centre + QPointF{-r, r}, centre + QPointF{r, -r});
             break;
+        case LineState::Estimated: { // a wave, as "about" is written
+            painter.setPen(QPen(ink, 1.6, Qt::SolidLine, Qt::RoundCap));
+            QPainterPath wave(centre + QPointF{-r * 1.2, r * 0.2});
+            wave.cubicTo(centre + QPointF{-r * 0.5, -r}, centre + QPointF{r * 0.5, r},
+                         centre + QPointF{r * 1.2, -r * 0.2});
+            painter.drawPath(wave);
+            break;
+        }
         case LineState::Excused:
             painter.setPen(QPen(ink, 1.4));
             painter.drawLine(centre + QPointF{-r, 0}, centre + QPointF{r, 0});
@@ -102,7 +142,7 @@ private:
 RegisterView::RegisterView(QWidget* parent) : QTableView(parent) {
     setItemDelegate(new LineDelegate(this));
     setSelectionBehavior(QAbstractItemView::SelectRows);
-    setSelectionMode(QAbstractItemView::SingleSelection);
+    setSelectionMode(QAbstractItemView::ExtendedSelection); // Shift with the arrows marks several
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setShowGrid(false);
     setWordWrap(false);
@@ -128,6 +168,23 @@ void RegisterView::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Copy)) {
         emit copyAsked();
         return;
+    }
+    if (event->key() == Qt::Key_Space && (event->modifiers() & ~Qt::ShiftModifier) == Qt::NoModifier) {
+        emit tickAsked(!event->modifiers().testFlag(Qt::ShiftModifier));
+        return;
+    }
+    if ((event->modifiers() & ~Qt::KeypadModifier) == Qt::ShiftModifier && model() != nullptr) {
+        const int row = currentIndex().row();
+        const int last = model()->rowCount() - 1;
+        const int to = event->key() == Qt::Key_Up     ? row - 1
+                       : event->key() == Qt::Key_Down ? row + 1
+                       : event->key() == Qt::Key_Home ? 0
+                       : event->key() == Qt::Key_End  ? last
+                                                      : -1;
+        if (row >= 0 && to >= 0 && to <= last) {
+            markTo(to);
+            return;
+        }
     }
     if ((event->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier) {
         QTableView::keyPressEvent(event);
@@ -156,12 +213,41 @@ void RegisterView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_M:
         emit missingAsked();
         return;
+    case Qt::Key_P:
+        emit paperAsked();
+        return;
+    case Qt::Key_V:
+        emit moveAsked();
+        return;
     case Qt::Key_Delete:
         emit withdrawAsked();
         return;
     default:
         QTableView::keyPressEvent(event);
     }
+}
+
+void RegisterView::goTo(const QModelIndex& place) {
+    selectionModel()->setCurrentIndex(place,
+                                      QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    scrollTo(place, QAbstractItemView::EnsureVisible);
+}
+
+/// Marks every line from the far end of what is marked to this one. By rows, not by where they are drawn:
+/// while the view scrolls those are two things.
+void RegisterView::markTo(int row) {
+    int far = currentIndex().row();
+    for (const QModelIndex& marked : selectionModel()->selectedRows()) {
+        if (std::abs(marked.row() - currentIndex().row()) > std::abs(far - currentIndex().row())) {
+            far = marked.row();
+        }
+    }
+    const QModelIndex to = model()->index(row, currentIndex().column());
+    selectionModel()->setCurrentIndex(to, QItemSelectionModel::NoUpdate);
+    const QItemSelection lines{model()->index(std::min(far, row), 0),
+                               model()->index(std::max(far, row), model()->columnCount() - 1)};
+    selectionModel()->select(lines, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    scrollTo(to);
 }
 
 void RegisterView::mouseDoubleClickEvent(QMouseEvent* event) {

@@ -15,11 +15,18 @@ class RegisterView : public QTableView {
 public:
     explicit RegisterView(QWidget* parent = nullptr);
 
+    /// The caret to a line, which alone is marked then, whatever keys are held down meanwhile.
+    void goTo(const QModelIndex& place);
+
 signals:
     void reviseAsked();
     void missingAsked();
     void judgeAsked(wickbook::record::Quality quality);
     void withdrawAsked();
+    /// Read back against the paper, or the tick taken off.
+    void tickAsked(bool ticked);
+    void paperAsked();
+    void moveAsked();
     void monthAsked(int step);
     void copyAsked();
     void undoAsked();
@@ -28,6 +35,9 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
+
+private:
+    void markTo(int row);
 };
 
 } // namespace wickbook::ui

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The register page as it is used: real widgets over a real book, by keys and clicks.
-#include "tests/support/open_book.h"
+#include "tests/ui/register/register_case.h"
 #include "ui/register/entry_panel.h"
 #include "ui/register/history_panel.h"
 #include "ui/register/register_filter.h"
 #include "ui/register/register_model.h"
-#include "ui/register/register_page.h"
-#include "ui/register/register_view.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
@@ -27,44 +25,7 @@ namespace {
 
 using namespace std::chrono_literals;
 using test::day;
-
-class RegisterPageCase : public test::SessionCase {
-protected:
-    void SetUp() override {
-        SessionCase::SetUp();
-        fill(day(2025, 5, 1), day(2025, 5, 13), {day(2025, 5, 6)});
-        page_ = std::make_unique<RegisterPage>(*session_);
-        page_->resize(1200, 700);
-        page_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page_.get()));
-        QApplication::setActiveWindow(page_.get());
-        view_ = page_->findChild<RegisterView*>();
-        ASSERT_NE(view_, nullptr);
-        view_->setFocus();
-    }
-
-    template <typename Widget>
-    Widget& part(const char* name) {
-        auto* found = page_->findChild<Widget*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return *found;
-    }
-    void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
-        QTest::keyClick(view_, key, modifiers);
-    }
-    QString cell(int column) const {
-        return view_->model()->index(view_->currentIndex().row(), column).data().toString();
-    }
-    void type(const char* field, const QString& text) {
-        auto& edit = part<QLineEdit>(field);
-        edit.setFocus();
-        edit.selectAll();
-        QTest::keyClicks(&edit, text);
-    }
-
-    std::unique_ptr<RegisterPage> page_;
-    RegisterView* view_ = nullptr;
-};
+using test::RegisterPageCase;
 
 TEST_F(RegisterPageCase, EveryPromisedHourHasALineReadOrNot) {
     const auto& model = *page_->findChild<RegisterModel*>();
@@ -166,6 +127,12 @@ TEST_F(RegisterPageCase, SingleKeysJudge) {
     EXPECT_EQ(at(date, 21h).values.quality, record::Quality::Sound);
     EXPECT_EQ(cell(RegisterModel::State), QStringLiteral("kept"));
     EXPECT_EQ(at(date, 21h).values.origin, record::Origin::Observed) << "judging is no correction";
+    key(Qt::Key_S);
+    EXPECT_EQ(part<QLabel>("message").text(), QStringLiteral("Nothing was changed."));
+    page_->showHour({day(2025, 5, 6), 9h});
+    key(Qt::Key_S);
+    EXPECT_EQ(part<QLabel>("message").text(),
+              QStringLiteral("There is no reading here to judge. Go to an hour that has one."));
 }
 
 TEST_F(RegisterPageCase, WithdrawingLeavesTheHistoryAndComesBack) {
@@ -286,7 +253,8 @@ TEST_F(RegisterPageCase, FilterAndCopy) {
     type("search", QStringLiteral("doubtful"));
     ASSERT_EQ(view_->model()->rowCount(), 1);
     QTest::mouseClick(&part<QPushButton>("copy"), Qt::LeftButton);
-    const QStringList lines = QGuiApplication::clipboard()->text().trimmed().split(QLatin1Char('\n'));
+    const QStringList lines =
+        QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     ASSERT_EQ(lines.size(), 2);
     EXPECT_EQ(lines[1].split(QLatin1Char('\t')).size(), int(RegisterModel::ColumnCount));
     EXPECT_TRUE(lines[1].contains(QStringLiteral("5 May"))) << lines[1].toStdString();
