@@ -8,11 +8,14 @@
 namespace wickbook::checks {
 
 std::optional<double> minutesLate(const ReadingContext& context) {
-    const auto& values = context.reading.values();
+    return minutesLate(context.reading.values(), context.station);
+}
+
+std::optional<double> minutesLate(const record::Observation& values, const record::StationRecord& station) {
     if (!values.hour) {
         return std::nullopt;
     }
-    const auto moment = record::momentOf(context.station, *values.hour);
+    const auto moment = record::momentOf(station, *values.hour);
     if (!moment) {
         return std::nullopt;
     }

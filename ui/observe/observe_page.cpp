@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/observe/observe_page.h"
 
+#include "core/desk/likely_observer.h"
 #include "core/desk/wick_care.h"
 #include "core/record/observing_hours.h"
 #include "ui/observe/answer_panel.h"
@@ -100,6 +101,12 @@ void ObservePage::connectParts() {
     });
     connect(&session_, &Session::factsChanged, this, [this] {
         showStation(); // the reading being typed is never overwritten by anything
+        if (entry_.untouched()) {
+            proposeObserver(entry_); // an absence may have been entered ahead
+            showing_ = true;
+            form_->setObserver(entry_.observer);
+            showing_ = false;
+        }
         showColumns();
         showLive();
         showChart();
@@ -139,6 +146,7 @@ void ObservePage::openHour(const record::ObservingHour& hour) {
     next.date = toQDate(hour.date);
     next.hourMinutes = static_cast<int>(hour.hour.count());
     next.clock.clear();
+    proposeObserver(next);
     freshHour_ = false;
     showEntry(next);
     if (!next.untouched()) {
@@ -150,6 +158,7 @@ void ObservePage::openHour(const record::ObservingHour& hour) {
 
 void ObservePage::showDraft(const EntryText& unfinished) {
     showEntry(unfinished);
+    proposed_ = likelyObserver(unfinished.date);
     freshHour_ = false;
     const auto kept =
         entry_.hourMinutes < 0
@@ -178,16 +187,30 @@ void ObservePage::offerHour() {
     } else { // a station without hours keeps extra readings
         EntryText empty;
         empty.date = toQDate(session_.today());
-        empty.observer = session_.observer();
+        empty.observer = proposed_ = likelyObserver(empty.date);
         showEntry(empty);
     }
+}
+
+QString ObservePage::likelyObserver(QDate date) const {
+    return QString::fromStdString(desk::likelyObserver(session_.book(), session_.station(), fromQDate(date),
+                                                       session_.observer().toStdString()));
+}
+
+/// Initials that were proposed follow the date; initials that were typed stay.
+void ObservePage::proposeObserver(EntryText& entry) {
+    const QString likely = likelyObserver(entry.date);
+    if (entry.observer == proposed_) {
+        entry.observer = likely;
+    }
+    proposed_ = likely;
 }
 
 void ObservePage::startEntry(const record::ExpectedHour& hour) {
     EntryText empty;
     empty.date = toQDate(hour.hour.date);
     empty.hourMinutes = static_cast<int>(hour.hour.hour.count());
-    empty.observer = session_.observer();
+    empty.observer = proposed_ = likelyObserver(empty.date);
     showEntry(empty);
 }
 
@@ -240,6 +263,12 @@ void ObservePage::edited() {
     chooser_->read(next);
     if (next == entry_) {
         return;
+    }
+    if (next.date != entry_.date && next.observer == entry_.observer) {
+        proposeObserver(next);
+        showing_ = true;
+        form_->setObserver(next.observer);
+        showing_ = false;
     }
     if (next.dry != entry_.dry || next.wet != entry_.wet || next.wick != entry_.wick ||
         next.repeats != entry_.repeats) {
@@ -371,8 +400,11 @@ void ObservePage::followClock() {
             (toQDate((*offer)->hour.date) != entry_.date ||
              static_cast<int>((*offer)->hour.hour.count()) != entry_.hourMinutes)) {
             const QString observer = entry_.observer; // initials may be all that is typed so far
+            const bool typed = observer != proposed_;
             startEntry(**offer);
-            form_->setObserver(observer);
+            if (typed) {
+                form_->setObserver(observer);
+            }
             return;
         }
     }

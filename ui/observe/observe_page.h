@@ -74,6 +74,8 @@ private:
     void showStation();
     void showDraft(const EntryText& unfinished);
     void startEntry(const record::ExpectedHour& hour);
+    [[nodiscard]] QString likelyObserver(QDate date) const;
+    void proposeObserver(EntryText& entry);
     void edited();
     void showLive();
     void showColumns();
@@ -102,6 +104,7 @@ private:
     std::unique_ptr<EntryDraft> draft_;
     /// The entry whose notes have been seen: asked to save again, it is saved as read.
     std::optional<EntryText> seen_;
+    QString proposed_; ///< initials on offer; others in the field were typed
     bool showing_ = false;
     bool saving_ = false;
     bool frostLikely_ = false;    ///< the last readings stood near 0 °C or below

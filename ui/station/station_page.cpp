@@ -4,6 +4,7 @@
 #include "ui/station/absence_section.h"
 #include "ui/station/copies_section.h"
 #include "ui/station/limits_section.h"
+#include "ui/station/observers_section.h"
 #include "ui/station/period_section.h"
 #include "ui/style/scrolled_column.h"
 #include "ui/style/sheet.h"
@@ -48,6 +49,7 @@ StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), s
     differs_ = new PeriodSection(session);
     outer->addWidget(differs_);
     outer->addWidget(new AbsenceSection(session));
+    outer->addWidget(new ObserversSection(session));
     outer->addWidget(new DiarySection(session));
     outer->addWidget(new LimitsSection(session), 2);
     copies_ = new CopiesSection(session);
