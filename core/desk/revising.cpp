@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/desk/read_back.h"
+#include "core/desk/revising.h"
+
+#include <utility>
 
 namespace wickbook::desk {
 
@@ -14,6 +16,23 @@ record::Observation withTickOf(const record::Observation& before, record::Observ
     // A withdrawn line keeps its tick, and has it again should it come back as it was.
     after.readBack = before.readBack && (after.withdrawn || tellsTheSame(before, after));
     return after;
+}
+
+record::Observation asRevised(const record::Observation& before, record::Observation after, bool estimate) {
+    const bool readAgain = after.dry != before.dry || after.wet != before.wet || after.wick != before.wick ||
+                           after.pressure != before.pressure;
+    if (estimate) {
+        after.origin = record::Origin::Estimated;
+    } else if (before.origin == record::Origin::Estimated || before.origin == record::Origin::Missing) {
+        after.origin = record::Origin::Observed;
+    } else if (readAgain || after.weather != before.weather || after.windBeaufort != before.windBeaufort) {
+        after.origin = record::Origin::Corrected;
+    }
+    after.missingReason.clear();
+    if (readAgain) {
+        after.quality = record::Quality::NotJudged;
+    }
+    return withTickOf(before, std::move(after));
 }
 
 } // namespace wickbook::desk

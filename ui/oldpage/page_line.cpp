@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/oldpage/page_line.h"
 
-#include "core/desk/read_back.h"
+#include "core/desk/revising.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/entry_panel.h"
 
-#include "core/desk/read_back.h"
+#include "core/desk/revising.h"
 #include "core/record/observing_hours.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
@@ -294,28 +294,11 @@ tl::expected<record::Observation, QString> EntryPanel::observation() {
         return tl::unexpected(before_ ? tr("Say why: what stood here first is kept, and so is the reason.")
                                       : tr("Say why, and from what it is estimated: the reason is kept."));
     }
-    settleOrigin(*entry);
-    return *entry;
-}
-
-void EntryPanel::settleOrigin(record::Observation& entry) const {
-    const bool readAgain = entry.dry != start_.dry || entry.wet != start_.wet || entry.wick != start_.wick ||
-                           entry.pressure != start_.pressure;
-    if (estimated_->isChecked()) {
-        entry.origin = record::Origin::Estimated;
-    } else if (start_.origin == record::Origin::Estimated || start_.origin == record::Origin::Missing) {
-        entry.origin = record::Origin::Observed; // a late reading in place of an estimate or a reason
-    } else if (before_ && (readAgain || entry.weather != start_.weather ||
-                           entry.windBeaufort != start_.windBeaufort)) {
-        entry.origin = record::Origin::Corrected; // initials or a note more are none
-    }
-    entry.missingReason.clear();
-    if (before_ && readAgain) {
-        entry.quality = record::Quality::NotJudged; // what was judged was another reading
-    }
     if (before_) {
-        entry = desk::withTickOf(start_, std::move(entry));
+        return desk::asRevised(start_, *std::move(entry), estimate);
     }
+    entry->origin = estimate ? record::Origin::Estimated : record::Origin::Observed;
+    return *entry;
 }
 
 void EntryPanel::showLive() {

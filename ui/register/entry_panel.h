@@ -50,8 +50,6 @@ private:
     [[nodiscard]] tl::expected<record::BulbReading, QString> bulb(QLineEdit& field,
                                                                   const QString& name) const;
     [[nodiscard]] tl::expected<record::Observation, std::pair<QLineEdit*, QString>> read() const;
-    /// How the value came about, and what of the line before still holds of it.
-    void settleOrigin(record::Observation& entry) const;
     [[nodiscard]] tl::expected<void, std::pair<QLineEdit*, QString>> readRest(record::Observation& to) const;
 
     Session& session_;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the register page writes: revising, judging, giving a reason, withdrawing. Each one is a command on
 // the undo stack; what the page shows afterwards comes back from the book.
-#include "core/desk/read_back.h"
+#include "core/desk/revising.h"
 #include "core/record/observing_hours.h"
 #include "ui/commands/absence_hours.h"
 #include "ui/commands/revise_observation.h"
@@ -19,6 +19,7 @@
 
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -179,6 +180,26 @@ void RegisterPage::closeSide() {
     if (isVisible()) {
         view_->setFocus();
     }
+}
+
+void RegisterPage::orderByColumn() {
+    QHeaderView& header = *view_->horizontalHeader();
+    const int column = view_->currentIndex().column();
+    if (column < 0) {
+        return;
+    }
+    const QString name = model_->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString();
+    if (header.sortIndicatorSection() != column) {
+        header.setSortIndicator(column, Qt::AscendingOrder);
+        say(tr("Ordered by: %1. O again turns it round.").arg(name));
+    } else if (header.sortIndicatorOrder() == Qt::AscendingOrder) {
+        header.setSortIndicator(column, Qt::DescendingOrder);
+        say(tr("Ordered by: %1, the other way round. O again: as on the page.").arg(name));
+    } else {
+        header.setSortIndicator(-1, Qt::AscendingOrder);
+        say(tr("In the order of the page."));
+    }
+    view_->scrollTo(view_->currentIndex());
 }
 
 void RegisterPage::copyTable() {

@@ -113,6 +113,7 @@ QMenu* RegisterPage::buildMenu() {
     act(tr("Judge d&oubtful"), QStringLiteral("D"), [this] { judge(record::Quality::Doubtful); });
     act(tr("Judge &erroneous"), QStringLiteral("E"), [this] { judge(record::Quality::Erroneous); });
     menu->addSeparator();
+    act(tr("Order by this &column"), QStringLiteral("O"), [this] { orderByColumn(); });
     act(tr("&Find in the whole register…"), tr("Ctrl+Shift+F"), [this] { find_->open(); });
     return menu;
 }

@@ -88,10 +88,10 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     foot->addStretch();
     foot->addWidget(message_);
     column->addLayout(foot);
-    auto* keys =
-        makeLabel(tr("Enter revise · Space read back, P its page · S sound, D doubtful, E erroneous · M why "
-                     "missing · V move · Delete withdraw · Shift+↓ marks several · F3 find · Page Up, Page "
-                     "Down turn the month"));
+    auto* keys = makeLabel(
+        tr("Enter revise · Space read back, P its page · S sound, D doubtful, E erroneous · M why "
+           "missing · V move · Delete withdraw · Shift+↓ marks several · F3 find · O order · Page Up, Page "
+           "Down turn the month"));
     keys->setWordWrap(true);
     column->addWidget(keys);
 
@@ -111,6 +111,7 @@ void RegisterPage::connectView() {
     connect(view_, &RegisterView::tickAsked, this, &RegisterPage::readBack);
     connect(view_, &RegisterView::paperAsked, this, &RegisterPage::openPaper);
     connect(view_, &RegisterView::moveAsked, this, &RegisterPage::openMove);
+    connect(view_, &RegisterView::orderAsked, this, &RegisterPage::orderByColumn);
     connect(view_, &RegisterView::monthAsked, this, &RegisterPage::step);
     connect(view_, &RegisterView::copyAsked, this, &RegisterPage::copyTable);
     connect(view_, &RegisterView::undoAsked, &session_.undoStack(), &QUndoStack::undo);

@@ -96,6 +96,8 @@ private:
     void moveLines(const desk::MovePlan& plan, const QString& why);
     void findOn(bool forward);
     void showFound(const record::ObservingHour& hour, bool wrapped);
+    /// By the column under the caret: up, down, and back as on the page.
+    void orderByColumn();
     void copyTable();
     void say(const QString& sentence);
     void goToTyped();

@@ -216,6 +216,9 @@ void RegisterView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_P:
         emit paperAsked();
         return;
+    case Qt::Key_O:
+        emit orderAsked();
+        return;
     case Qt::Key_V:
         emit moveAsked();
         return;
@@ -228,8 +231,7 @@ void RegisterView::keyPressEvent(QKeyEvent* event) {
 }
 
 void RegisterView::goTo(const QModelIndex& place) {
-    selectionModel()->setCurrentIndex(place,
-                                      QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    selectionModel()->setCurrentIndex(place, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     scrollTo(place, QAbstractItemView::EnsureVisible);
 }
 

@@ -27,6 +27,8 @@ signals:
     void tickAsked(bool ticked);
     void paperAsked();
     void moveAsked();
+    /// By the column under the caret.
+    void orderAsked();
     void monthAsked(int step);
     void copyAsked();
     void undoAsked();

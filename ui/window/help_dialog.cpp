@@ -51,7 +51,18 @@ QList<Part> parts() {
         {"register",
          t("Register"),
          {t("A line for every hour the station promised. Enter revises a line and asks why; every earlier "
-            "writing stays in its history.")}},
+            "writing stays in its history. An estimate is marked as one there."),
+          t("With the paper in one hand: Space ticks the line as read back and goes on to the next, "
+            "Shift+Space "
+            "takes the tick off, P names the book and page. A tick goes when what was read changes."),
+          t("Shift with the arrow keys marks several lines: S, D and E judge them, Delete withdraws them, V "
+            "moves them to the hour, date or month they belong to, each as one step of undo. What can't go "
+            "is "
+            "told before anything moves."),
+          t("Ctrl+Shift+F finds a word, a number or a date in all years; F3 finds the next, Shift+F3 the one "
+            "before, Esc stops. Ctrl+F shows only the month's lines that hold a word, Ctrl+C copies the "
+            "lines "
+            "shown as a table.")}},
         {"month",
          t("Month"),
          {t("Humidity and dew point over weeks, the month's numbers, the queries still open, and the monthly "

@@ -265,6 +265,30 @@ TEST_F(RegisterPageCase, FilterAndCopy) {
     EXPECT_EQ(view_->model()->rowCount(), 3);
 }
 
+TEST_F(RegisterPageCase, LinesAreOrderedByTheColumnUnderTheCaretByKeys) {
+    page_->showHour({day(2025, 5, 5), 9h});
+    ASSERT_EQ(view_->currentIndex().column(), int(RegisterModel::Dry));
+    const QString pageFirst = view_->model()->index(0, RegisterModel::Dry).data().toString();
+    const auto dry = [this](int row) {
+        return view_->model()->index(row, RegisterModel::Dry).data().toString().toDouble();
+    };
+    key(Qt::Key_O);
+    for (int row = 1; row < 24; ++row) {
+        EXPECT_LE(dry(row - 1), dry(row)) << row;
+    }
+    EXPECT_EQ(page_->currentHour(), (record::ObservingHour{day(2025, 5, 5), 9h}))
+        << "the caret has left its line";
+    key(Qt::Key_O);
+    EXPECT_GE(dry(0), dry(23));
+    EXPECT_TRUE(view_->model()->index(24, RegisterModel::Dry).data().toString().isEmpty())
+        << "what is missing stands at the end, whichever way";
+    key(Qt::Key_O);
+    EXPECT_EQ(view_->model()->index(0, RegisterModel::Dry).data().toString(), pageFirst);
+    key(Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts).size(), 63);
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().startsWith(QStringLiteral("Date\tHour\tDry")));
+}
+
 TEST_F(RegisterPageCase, ALineIsSeenFromItsDateToItsInitialsOnASmallScreen) {
     page_->resize(1094, 640); // what a window of 1280 by 800 leaves to the page
     QTest::qWait(50);
