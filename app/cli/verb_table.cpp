@@ -7,7 +7,7 @@
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 24> kTable{{
+    static constexpr std::array<VerbEntry, 30> kTable{{
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -28,6 +28,12 @@ std::span<const VerbEntry> verbTable() {
         {"salt-check", "A sensor over saturated salt solutions", declareSaltCheck},
         {"beside", "Another instrument beside the station's: bias, own coefficient, overlap", declareBeside},
         {"history", "Every revision of one reading", declareHistory},
+        {"revise", "Correct a reading with a reason; what stood there first is kept", declareRevise},
+        {"withdraw", "Take readings back with a reason; their history stays", declareWithdraw},
+        {"move", "Move readings to the date, hour or month they belong to", declareMove},
+        {"judge", "Say of readings that they are sound, doubtful or erroneous", declareJudge},
+        {"readback", "Tick readings as read back against the paper, and name its page", declareReadback},
+        {"putback", "Let an earlier revision's values stand again", declarePutback},
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
         {"backup", "Copy a book, verified", declareBackup},
         {"restore", "Make a new book from a copy, verified", declareRestore},

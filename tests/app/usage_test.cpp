@@ -10,9 +10,10 @@ using namespace wickbook::apptest;
 
 namespace {
 
-constexpr std::array<const char*, 16> kVerbs{"derive", "new",    "period",  "add",   "import", "check",
-                                             "limits", "export", "report",  "table", "class",  "history",
-                                             "verify", "backup", "restore", "sample"};
+constexpr std::array<const char*, 22> kVerbs{"derive", "new",    "period",   "add",    "import", "check",
+                                             "limits", "export", "report",   "table",  "class",  "history",
+                                             "verify", "backup", "restore",  "sample", "revise", "withdraw",
+                                             "move",   "judge",  "readback", "putback"};
 
 /// Exit code 2, nothing on standard output, one sentence on standard error.
 void expectRefused(const Arguments& arguments) {

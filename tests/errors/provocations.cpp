@@ -75,7 +75,7 @@ std::vector<Provocation> everyProvocation() {
     std::vector<Provocation> all;
     for (const auto& group :
          {optionProvocations(), parserProvocations(), fileProvocations(), importProvocations(),
-          bookProvocations(), wordProvocations(), instrumentProvocations()}) {
+          bookProvocations(), registerProvocations(), wordProvocations(), instrumentProvocations()}) {
         all.insert(all.end(), group.begin(), group.end());
     }
     return all;

@@ -54,6 +54,7 @@ std::vector<Provocation> parserProvocations();
 std::vector<Provocation> fileProvocations();
 std::vector<Provocation> importProvocations();
 std::vector<Provocation> bookProvocations();
+std::vector<Provocation> registerProvocations();
 std::vector<Provocation> wordProvocations();
 std::vector<Provocation> instrumentProvocations();
 /// All of them.

@@ -55,6 +55,9 @@ TEST(ErrorSentences, OfRegistersBroughtIn) {
 TEST(ErrorSentences, OfBooks) {
     tryAll(bookProvocations());
 }
+TEST(ErrorSentences, OfPuttingRight) {
+    tryAll(registerProvocations());
+}
 TEST(ErrorSentences, OfTheCoreInWords) {
     tryAll(wordProvocations());
 }
