@@ -36,6 +36,7 @@ FindBar::FindBar(QWidget* parent) : QFrame(parent) {
     auto* close = button(tr("Close"), QStringLiteral("findClose"), tr("Close the search (Esc)"));
     status_ = makeLabel({}, TypeSize::Label, false);
     status_->setObjectName(QStringLiteral("findStatus"));
+    status_->setWordWrap(true); // a long sentence must not widen the window
     row->addWidget(label);
     row->addWidget(field_, 1);
     row->addWidget(back);

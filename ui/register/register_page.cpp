@@ -27,6 +27,7 @@
 #include <QShortcut>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -84,9 +85,11 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     summary_->setObjectName(QStringLiteral("summary"));
     message_ = makeLabel({}, TypeSize::Label, false);
     message_->setObjectName(QStringLiteral("message"));
-    foot->addWidget(summary_);
-    foot->addStretch();
-    foot->addWidget(message_);
+    summary_->setWordWrap(true); // neither may widen the window
+    message_->setWordWrap(true);
+    message_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    foot->addWidget(summary_, 3);
+    foot->addWidget(message_, 2);
     column->addLayout(foot);
     auto* keys = makeLabel(
         tr("Enter revise · Space read back, P its page · S sound, D doubtful, E erroneous · M why "
@@ -95,6 +98,7 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     keys->setWordWrap(true);
     column->addWidget(keys);
 
+    stackIndex_ = session_.undoStack().index();
     connectView();
     connectFind();
     showMonth(date::year_month_day{session_.today()}.year() / date::year_month_day{session_.today()}.month());
@@ -127,6 +131,14 @@ void RegisterPage::connectView() {
         redo_->setEnabled(session_.undoStack().canRedo());
     };
     connect(&session_.undoStack(), &QUndoStack::indexChanged, this, undoState);
+    connect(&session_.undoStack(), &QUndoStack::indexChanged, this, &RegisterPage::tellUndo);
+    connect(&session_, &Session::storageFailed, this, [this](const store::StoreError& error) {
+        if (isVisible()) {
+            say(storeErrorWords(error));
+            refused_ = true; // what the stack says next is no news
+            QTimer::singleShot(0, this, [this] { refused_ = false; });
+        }
+    });
     undoState();
     const auto shortcut = [this](const QKeySequence& keys, auto what) {
         auto* made = new QShortcut(keys, this);
@@ -275,6 +287,21 @@ void RegisterPage::currentLineChanged() {
         side_->setCurrentWidget(history_); // the caret has left the line being entered
     }
     history_->show(currentLine());
+}
+
+/// Undo and redo come from the menu too; what they did is told wherever they came from.
+void RegisterPage::tellUndo(int index) {
+    const int before = stackIndex_;
+    stackIndex_ = index;
+    if (!isVisible() || refused_) {
+        return;
+    }
+    const QUndoStack& stack = session_.undoStack();
+    if (index < before && index < stack.count()) {
+        say(tr("Undone: %1").arg(stack.text(index)));
+    } else if (index > before && index > 0) {
+        say(stack.text(index - 1)); // a new act says more of itself afterwards
+    }
 }
 
 void RegisterPage::updateSummary() {

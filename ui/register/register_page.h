@@ -102,6 +102,7 @@ private:
     void say(const QString& sentence);
     void goToTyped();
     void step(int months);
+    void tellUndo(int index);
     void updateSummary();
     /// The sentence why it could not be stored; empty when it was.
     QString perform(const std::optional<record::StoredObservation>& before, const record::Observation& after,
@@ -112,6 +113,8 @@ private:
 
     Session& session_;
     date::year_month month_{};
+    int stackIndex_ = 0;                         ///< of the undo stack, as last seen
+    bool refused_ = false;                       ///< the book has just refused a change, and that was said
     bool stale_ = false;                         ///< the book has changed while the page was out of sight
     std::optional<record::ObservingHour> caret_; ///< kept over a reload
     RegisterModel* model_ = nullptr;

@@ -146,6 +146,25 @@ TEST_F(Moving, AnExtraReadingGoesByItsClockAndCanBeGivenAnHour) {
     EXPECT_EQ(plan->staying[0].reason, desk::StayReason::HourTaken);
 }
 
+TEST_F(Moving, UndoIsToldAndSaysWhyItCannotWhereTheOldPlaceIsTaken) {
+    page_->showHour({day(2025, 5, 5), 9h});
+    auto* asked = dialog();
+    QTest::keyClick(asked->focusWidget(), Qt::Key_Up);
+    QTest::keyClick(asked, Qt::Key_Return);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(part<QLabel>("message").text(), QStringLiteral("Undone: moved one line to 6 May 2025, 9 h"));
+    key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(part<QLabel>("message").text(), QStringLiteral("moved one line to 6 May 2025, 9 h"));
+    write(reading(day(2025, 5, 5), 9h, "11.0", "9.5")); // by another hand
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(
+        part<QLabel>("message").text().contains(QStringLiteral("There is a reading at this hour already")))
+        << part<QLabel>("message").text().toStdString();
+    EXPECT_TRUE(there(day(2025, 5, 6), 9h)) << "half undone";
+    EXPECT_EQ(at(day(2025, 5, 5), 9h).values.dry.value->value.toText(), "11.0");
+    EXPECT_TRUE(session_->book().verify()->sound());
+}
+
 TEST_F(Moving, TwoLinesCannotShareAnHour) {
     const auto plan = planMove(*session_, {at(day(2025, 5, 5), 9h), at(day(2025, 5, 5), 21h)},
                                {{}, 1, record::HourOfDay{9h}});
