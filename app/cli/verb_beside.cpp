@@ -21,6 +21,7 @@ namespace {
 struct BesideOptions {
     std::string book, name, in, purpose, from, to, uncertainty, exposure, pressure, elevation, decision,
         useFrom, why, format = "text";
+    bool join = false;
 };
 
 constexpr double kMostUncertainty = 20; ///< % RH: beyond it nothing is a reference
@@ -224,13 +225,35 @@ Outcome<void> use(OpenedBook& opened, const desk::BesideReferenceAnswer& answer,
     return {};
 }
 
+/// The record goes on across the change that the overlap was about; refused where it does not say so.
+Outcome<void> joinRecords(OpenedBook& opened, const record::SideBySide& other,
+                          const comparison::Overlap& overlap, const BesideOptions& options) {
+    if (options.why.empty()) {
+        return refuse("Say why with --why: the reason is kept with the joined record.");
+    }
+    if (overlap.verdict != comparison::JoinVerdict::Alike) {
+        return refuse(
+            "The overlap does not say that the records may be joined; its numbers do without --join.");
+    }
+    const auto change = desk::changeAfterOverlap(opened.station, other);
+    if (!change) {
+        return refuse(
+            "There is no change of place or exposure yet; write it down with wickbook period, then join.");
+    }
+    record::StationFacts after = opened.station.facts();
+    for (record::PeriodChange& each : after.periods) {
+        each.joined = each.joined || each.id == change->id;
+    }
+    return store(opened, after, options.why);
+}
+
 Outcome<ExitCode> withBook(const BesideOptions& options, Format format) {
     if (options.name.empty()) {
         return refuse("Say with --name which instrument it is.");
     }
     const bool changing = !options.in.empty() || !options.purpose.empty() || !options.from.empty() ||
                           !options.to.empty() || !options.uncertainty.empty() || !options.exposure.empty() ||
-                          !options.decision.empty() || !options.useFrom.empty();
+                          !options.decision.empty() || !options.useFrom.empty() || options.join;
     auto opened = changing ? openToWrite(options.book) : openToRead(options.book);
     if (!opened) {
         return tl::unexpected(opened.error());
@@ -270,6 +293,11 @@ Outcome<ExitCode> withBook(const BesideOptions& options, Format format) {
         const auto answer = desk::besideOverlap(opened->book, opened->station, *other);
         if (!answer) {
             return refuse(answer.error());
+        }
+        if (options.join) {
+            if (const auto joined = joinRecords(*opened, *other, answer->overlap, options); !joined) {
+                return tl::unexpected(joined.error());
+            }
         }
         if (const auto written = writeOverlap(format, answer->overlap); !written) {
             return tl::unexpected(written.error());
@@ -339,6 +367,8 @@ VerbAction declareBeside(OptionList command) {
         "--use-from", options->useFrom,
         "The fitted coefficient is the station's own from this date on, with --why; refused where the "
         "evidence is thin");
+    command.flag("--join", options->join,
+                 "The overlap agrees: the record goes on across the change of place or exposure, with --why");
     command.text("--why", options->why, "Reason, kept with what is written");
     command.text("--format", options->format, "text, json (every number) or csv (each pair) (text)");
     return [options] { return beside(*options); };

@@ -163,6 +163,20 @@ Result<BesideSelection> selectBeside(const store::Book& book, const record::Stat
     return selection;
 }
 
+std::optional<record::PeriodChange> changeAfterOverlap(const record::StationRecord& station,
+                                                       const record::SideBySide& other) {
+    const record::Instant begin = record::startOfDate(other.from, station);
+    std::optional<record::PeriodChange> first;
+    for (const record::PeriodChange& change : station.facts().periods) {
+        const bool breaks = change.position || change.elevation || change.exposure;
+        if (!change.withdrawn && breaks && change.from && *change.from >= begin &&
+            (!first || *change.from < *first->from)) {
+            first = change;
+        }
+    }
+    return first;
+}
+
 tl::expected<comparison::ComparedPair, BesideLack> pairBeside(const record::BesideReading& reading,
                                                               const record::SideBySide& other,
                                                               const record::StationRecord& station,

@@ -68,6 +68,11 @@ tl::expected<comparison::ComparedPair, BesideLack> pairBeside(const record::Besi
                                                               const record::StationRecord& station,
                                                               const record::DerivedReading* own);
 
+/// The change of place or exposure that an overlap is about: the first of its time or later that breaks the
+/// record, joined or not. None where there is none yet.
+std::optional<record::PeriodChange> changeAfterOverlap(const record::StationRecord& station,
+                                                       const record::SideBySide& other);
+
 /// Pre: other.purpose is Reference.
 Result<BesideReferenceAnswer> besideReference(const store::Book& book, const record::StationRecord& station,
                                               const record::SideBySide& other);

@@ -57,6 +57,8 @@ struct PeriodChange {
     /// any more.
     std::optional<double> meanPressure;
     std::optional<std::string> surroundings;
+    /// An overlap has shown that the record goes on across this change: averages and lines are not broken.
+    bool joined = false;
     bool withdrawn = false;
     bool operator==(const PeriodChange&) const = default;
 };
@@ -74,6 +76,8 @@ struct StationPeriod {
     std::optional<OwnCoefficient> ownCoefficient;
     std::optional<double> meanPressure; ///< hPa
     std::string surroundings;
+    /// Periods of one number are one series: the same place and exposure, or joined after an overlap.
+    int series = 0;
 
     [[nodiscard]] bool contains(Instant instant) const {
         return (!from || instant >= *from) && (!to || instant < *to);

@@ -73,6 +73,31 @@ std::optional<HourRule> hourRuleFromName(std::string_view name) {
     return static_cast<HourRule>(found - kHourRules.begin());
 }
 
+namespace {
+
+bool alike(const StationPeriod& a, const StationPeriod& b) {
+    return a.position == b.position && a.elevation == b.elevation && a.exposure == b.exposure;
+}
+
+/// Numbers the series: a place and exposure that was there before takes up its old series again.
+void numberSeries(std::vector<StationPeriod>& periods, const std::vector<bool>& joined) {
+    int next = 0;
+    for (std::size_t i = 0; i < periods.size(); ++i) {
+        const auto before =
+            std::find_if(periods.begin(), periods.begin() + static_cast<std::ptrdiff_t>(i),
+                         [&](const StationPeriod& earlier) { return alike(earlier, periods[i]); });
+        if (before != periods.begin() + static_cast<std::ptrdiff_t>(i)) {
+            periods[i].series = before->series;
+        } else if (i > 0 && joined[i]) {
+            periods[i].series = periods[i - 1].series;
+        } else {
+            periods[i].series = next++;
+        }
+    }
+}
+
+} // namespace
+
 StationRecord::StationRecord(StationFacts facts) : facts_(std::move(facts)) {
     std::vector<const PeriodChange*> changes;
     for (const PeriodChange& change : facts_.periods) {
@@ -86,16 +111,20 @@ StationRecord::StationRecord(StationFacts facts) : facts_(std::move(facts)) {
                                                           : a->from && *a->from < *b->from;
     });
     StationPeriod current;
+    std::vector<bool> joined{false}; // of each period, the current one last
     for (const PeriodChange* change : changes) {
         if (change->from && change->from != current.from) {
             StationPeriod ended = current;
             ended.to = change->from;
             periods_.push_back(std::move(ended));
             current.from = change->from;
+            joined.push_back(false);
         }
+        joined.back() = joined.back() || change->joined;
         layOver(current, *change);
     }
     periods_.push_back(std::move(current));
+    numberSeries(periods_, joined);
 }
 
 const StationPeriod& StationRecord::periodAt(Instant instant) const {

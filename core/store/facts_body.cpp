@@ -120,6 +120,8 @@ Json toJson(const record::PeriodChange& period) {
         object["mean_pressure"] = finite(*period.meanPressure);
     if (period.surroundings)
         object["surroundings"] = *period.surroundings;
+    if (period.joined)
+        object["joined"] = true;
     putWithdrawn(object, period.withdrawn);
     return object;
 }
@@ -163,6 +165,7 @@ record::PeriodChange periodFrom(const record::Uuid& subject, const Json& object)
     period.meanPressure = optionalNumber(object, "mean_pressure");
     if (const Json* surroundings = body::find(object, "surroundings"))
         period.surroundings = body::textValue(*surroundings, "surroundings");
+    period.joined = body::flag(object, "joined");
     return period;
 }
 

@@ -18,7 +18,7 @@
 --   period        from (UTC, seconds; absent: since ever) and what differs from then on: position [degrees
 --                 north, degrees east], elevation (m), zone, hours [minutes after midnight, …], hour_rule,
 --                 exposure, own_coefficient {water, ice, uncertainty}, mean_pressure (hPa; 0: none any more),
---                 surroundings, withdrawn
+--                 surroundings, joined (the record goes on across the change), withdrawn
 --   thermometer   name, liquid, unit, step, lowest, highest [digits, decimals], withdrawn
 --   fitting       from, dry, wet (thermometers), withdrawn
 --   correction    thermometer, from, points [[reading, add], …], uncertainty, source, withdrawn

@@ -249,3 +249,28 @@ TEST(Beside, AnOverlapSaysWhetherToJoin) {
     EXPECT_EQ(answer["verdict"], "differs");
     EXPECT_NEAR(answer["dry"]["value"].get<double>(), 0.9, 1e-9);
 }
+
+TEST(Beside, AnOverlapThatAgreesIsJoined) {
+    const Station station;
+    std::string other = "time,other_dry,other_wet\n";
+    for (int day = 1; day <= 31; ++day) {
+        const std::string date = std::string{"2025-01-"} + (day < 10 ? "0" : "") + std::to_string(day);
+        ASSERT_EQ(station.verb("add", {"--at", date + "T08:00", "--dry", "10", "--wet", "8"}).code, 0);
+        other += date + "T08:02,10.0,8.0\n";
+    }
+    std::ofstream(station.file("other.csv")) << other;
+    const Arguments join{"--name", "new screen", "--join", "--why", "overlap"};
+    ASSERT_EQ(station
+                  .verb("beside", {"--name", "new screen", "--purpose", "overlap", "--from", "2025-01-01",
+                                   "--in", station.file("other.csv")})
+                  .code,
+              0);
+    const auto early = station.verb("beside", join);
+    EXPECT_EQ(early.code, 2);
+    EXPECT_THAT(early.err,
+                HasSubstr("There is no change of place or exposure yet; write it down with wickbook period, "
+                          "then join."));
+    ASSERT_EQ(station.verb("period", {"--from", "2025-02-01", "--latitude", "53.4036"}).code, 0);
+    EXPECT_EQ(station.verb("beside", join).code, 0);
+    EXPECT_EQ(station.verb("verify").code, 0);
+}

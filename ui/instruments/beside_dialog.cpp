@@ -220,6 +220,35 @@ void BesideDialog::useCoefficient() {
     }
 }
 
+void BesideDialog::joinRecords() {
+    const auto change = desk::changeAfterOverlap(session_.station(), other());
+    if (!change) {
+        say(tr("There is no change of place or exposure yet. Write it down on the Station page, with its "
+               "date, and join "
+               "then."),
+            true);
+        return;
+    }
+    if (change->joined) {
+        say(tr("The records are joined already."), false);
+        return;
+    }
+    record::PeriodChange joined = *change;
+    joined.joined = true;
+    record::SideBySide decided = other();
+    if (decided.decision.empty()) {
+        decided.decision = tr("joined").toStdString();
+    }
+    const QString text =
+        tr("records joined after the overlap with %1").arg(QString::fromStdString(decided.name));
+    const auto kept = ReviseFacts::perform(
+        session_, {{joined.id, std::optional{joined}}, {decided.id, std::optional{decided}}}, author(text),
+        text);
+    say(kept ? tr("Joined: charts and averages go on across the change. Undo takes it back.")
+             : storeErrorWords(kept.error()),
+        !kept);
+}
+
 void BesideDialog::keyPressEvent(QKeyEvent* event) {
     // Enter keeps the reading that is being typed; the dialog closes by Escape or its button.
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {

@@ -50,6 +50,7 @@ private:
     void takeBackChosen();
     void askFile();
     void useCoefficient();
+    void joinRecords();
     void say(const QString& sentence, bool wrong);
     [[nodiscard]] record::SideBySide other() const;
     [[nodiscard]] record::Author author(const QString& why) const;
@@ -62,6 +63,7 @@ private:
     std::vector<desk::LackingReading> lacking_;
     std::vector<std::pair<record::Uuid, double>> differences_; ///< own − other, % RH
     std::optional<record::OwnCoefficient> proposed_;
+    bool alike_ = false; ///< the overlap says that the records may be joined
     QTableWidget* table_ = nullptr;
     QLineEdit* date_ = nullptr;
     QLineEdit* clock_ = nullptr;
@@ -79,6 +81,7 @@ private:
     BesidePlot* against_ = nullptr;
     BesidePlot* residuals_ = nullptr;
     QPushButton* use_ = nullptr;
+    QPushButton* join_ = nullptr;
     QPushButton* takeBack_ = nullptr;
 };
 

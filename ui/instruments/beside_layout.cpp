@@ -97,6 +97,9 @@ void BesideDialog::buildTop() {
     connect(takeBack_, &QPushButton::clicked, this, &BesideDialog::takeBackChosen);
     use_ = button(tr("&Use this coefficient…"), "besideUse");
     connect(use_, &QPushButton::clicked, this, &BesideDialog::useCoefficient);
+    join_ = button(tr("&Join the records"), "besideJoin");
+    join_->setToolTip(tr("The record goes on across the change of place or exposure"));
+    connect(join_, &QPushButton::clicked, this, &BesideDialog::joinRecords);
     buttons->button(QDialogButtonBox::Close)->setAutoDefault(false);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     column->addWidget(buttons);
@@ -177,6 +180,7 @@ void BesideDialog::reload() {
     shown_ = desk::readingsOf(session_.station().facts(), comparison_);
     differences_.clear();
     lacking_.clear();
+    alike_ = false;
     proposed_.reset();
     const record::SideBySide compared = other();
     if (compared.purpose == record::BesidePurpose::Reference) {
@@ -186,6 +190,8 @@ void BesideDialog::reload() {
         const auto answer = desk::besideOverlap(session_.book(), session_.station(), compared);
         answer ? showOverlap(*answer) : say(storeErrorWords(answer.error()), true);
     }
+    join_->setVisible(compared.purpose == record::BesidePurpose::Overlap);
+    join_->setEnabled(alike_ && session_.readOnlySentence().isEmpty());
     use_->setVisible(compared.purpose == record::BesidePurpose::Reference);
     use_->setEnabled(proposed_.has_value() && session_.readOnlySentence().isEmpty());
     fillTable();
@@ -235,6 +241,7 @@ void BesideDialog::showOverlap(const desk::OverlapAnswer& answer) {
         against.emplace_back(fresh.relativeHumidity->percent(), old.relativeHumidity->percent());
         residuals.emplace_back(old.depression.kelvins(), difference);
     }
+    alike_ = answer.overlap.verdict == comparison::JoinVerdict::Alike;
     answer_->setText(overlapWords(locale_, answer.overlap).join(QLatin1Char('\n')));
     against_->show(std::move(against), {0, 1}, std::nullopt);
     residuals_->show(std::move(residuals), {0, 0}, std::nullopt);

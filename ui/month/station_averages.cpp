@@ -16,10 +16,6 @@ date::year_month monthOf(record::StationDate day) {
     return ymd.year() / ymd.month();
 }
 
-bool sameStation(const record::StationPeriod& a, const record::StationPeriod& b) {
-    return a.position == b.position && a.elevation == b.elevation && a.exposure == b.exposure;
-}
-
 } // namespace
 
 record::Instant StationAverages::startOf(record::StationDate day) const {
@@ -42,7 +38,7 @@ std::optional<climate::StationAverage> StationAverages::average(date::year_month
     for (date::year year = first; year <= last; ++year) {
         const date::year_month other = year / month.month();
         if (other == month ||
-            !sameStation(here, session_.station().periodAt(startOf(record::StationDate{other / 15})))) {
+            session_.station().periodAt(startOf(record::StationDate{other / 15})).series != here.series) {
             continue;
         }
         auto readings =

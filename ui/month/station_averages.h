@@ -11,8 +11,8 @@ namespace wickbook::ui {
 
 /// The middle half of the station's own readings of a calendar month, taken from the other years, all
 /// observing hours together. Only with five years or more, only from years at the same place with the same
-/// exposure, and only for spans up to a few months: a longer one would read the book many times over to say
-/// little. Each month is worked out once and kept until forget().
+/// exposure (or joined to it after an overlap), and only for spans up to a few months: a longer one would
+/// read the book many times over to say little. Each month is worked out once and kept until forget().
 class StationAverages {
 public:
     explicit StationAverages(const Session& session) : session_(session) {}

@@ -56,12 +56,9 @@ ChartPoint pointOf(const checks::CheckedReading& checked) {
     return point;
 }
 
-/// Whether two moments belong to one unbroken series: same place, same exposure.
+/// Whether two moments belong to one unbroken series: same place, same exposure, or joined.
 bool sameSeries(const record::StationRecord& station, record::Instant a, record::Instant b) {
-    const record::StationPeriod& first = station.periodAt(a);
-    const record::StationPeriod& second = station.periodAt(b);
-    return &first == &second || (first.position == second.position && first.elevation == second.elevation &&
-                                 first.exposure == second.exposure);
+    return station.periodAt(a).series == station.periodAt(b).series;
 }
 
 /// Appends to the run that is open, or opens one.

@@ -198,7 +198,10 @@ tl::expected<record::PeriodChange, QString> PeriodForm::change() const {
     record::PeriodChange change;
     if (known_) {
         change.id = known_->id;
-        change.ownCoefficient = known_->ownCoefficient; // fitted elsewhere, not asked here
+        // Asked elsewhere, not here.
+        change.ownCoefficient = known_->ownCoefficient;
+        change.meanPressure = known_->meanPressure;
+        change.joined = known_->joined;
     } else {
         change.id = record::Uuid::random();
     }

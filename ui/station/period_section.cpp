@@ -80,6 +80,9 @@ QStringList PeriodSection::differences(const record::PeriodChange& change) const
                       ? tr("mean pressure %1 hPa").arg(numberWords(ownLocale(), *change.meanPressure, 1))
                       : tr("no mean pressure"));
     }
+    if (change.joined) {
+        parts << tr("joined to the record before");
+    }
     if (change.surroundings && !change.surroundings->empty()) {
         parts << QString::fromStdString(*change.surroundings);
     }

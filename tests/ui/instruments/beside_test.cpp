@@ -189,6 +189,51 @@ TEST_F(BesideCase, AnOverlapDecidesTheJoin) {
         << answer.toStdString();
 }
 
+TEST_F(BesideCase, AnOverlapThatAgreesJoinsTheRecords) {
+    const auto hours = keepPairs(25);
+    const auto other = announce(record::BesidePurpose::Overlap);
+    std::vector<ui::FactEdit> edits;
+    for (const record::ObservingHour& hour : hours) {
+        const auto stored = *book.at(hour.date, static_cast<int>(hour.hour.count() / 60));
+        record::BesideReading reading;
+        reading.id = record::Uuid::random();
+        reading.comparison = other.id;
+        reading.instant = stored.instant;
+        reading.otherDry = stored.dry.value;
+        reading.otherWet = stored.wet.value;
+        edits.push_back({reading.id, std::optional{reading}});
+    }
+    ASSERT_TRUE(ui::ReviseFacts::perform(book.session(), edits, {"A", ""}, QStringLiteral("readings")));
+    ui::BesideDialog dialog(book.session(), other.id, QLocale::c());
+    EXPECT_TRUE(
+        on<QLabel>(dialog, "besideAnswer").text().contains(QStringLiteral("may be joined as they are")));
+    auto& join = on<QPushButton>(dialog, "besideJoin");
+    join.click();
+    EXPECT_TRUE(on<QLabel>(dialog, "besideMessage")
+                    .text()
+                    .contains(QStringLiteral("no change of place or exposure yet")));
+
+    record::PeriodChange moved;
+    moved.id = record::Uuid::random();
+    moved.from = record::startOfDate(day(2026, 11, 1), book.session().station());
+    moved.position = record::Position{52.0036, -1.0};
+    ASSERT_TRUE(ui::reviseFact<record::PeriodChange>(book.session(), std::nullopt, moved, {"A", ""},
+                                                     QStringLiteral("m")));
+    EXPECT_NE(book.session().station().periods().front().series,
+              book.session().station().periods().back().series);
+    join.click();
+    EXPECT_TRUE(
+        on<QLabel>(dialog, "besideMessage").text().contains(QStringLiteral("go on across the change")));
+    EXPECT_EQ(book.session().station().periods().front().series,
+              book.session().station().periods().back().series);
+    EXPECT_EQ(book.session().station().facts().sideBySides.front().decision, "joined");
+    join.click();
+    EXPECT_TRUE(on<QLabel>(dialog, "besideMessage").text().contains(QStringLiteral("joined already")));
+    book.session().undoStack().undo();
+    EXPECT_NE(book.session().station().periods().front().series,
+              book.session().station().periods().back().series);
+}
+
 TEST_F(BesideCase, ComparisonGoesAndComesWithItsReadings) {
     const auto hours = keepPairs(3);
     const auto other = announce(record::BesidePurpose::Reference);

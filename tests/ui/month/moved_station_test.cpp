@@ -38,6 +38,15 @@ TEST(MovedStation, AveragesAreOfOnePlace) {
     EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 0);
     // The old place keeps its own: 2025 has five other years there.
     EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2025, 11, 1), day(2025, 11, 30)).years, 5);
+    // Joined after an overlap, they are one series again.
+    record::PeriodChange joined = book.session().station().facts().periods.back();
+    const record::PeriodChange apartAgain = joined;
+    joined.joined = true;
+    ASSERT_TRUE(ui::reviseFact<record::PeriodChange>(book.session(), apartAgain, joined, {"A", ""},
+                                                     QStringLiteral("j")));
+    ui::StationAverages pooled(book.session());
+    EXPECT_EQ(pooled.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+    book.session().undoStack().undo();
     book.session().undoStack().undo();
     ui::StationAverages again(book.session());
     EXPECT_EQ(again.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
