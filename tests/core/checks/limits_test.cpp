@@ -4,6 +4,7 @@
 #include "tests/core/checks/checks_support.h"
 
 #include <cmath>
+#include <limits>
 
 namespace wickbook::checks::test {
 
@@ -78,7 +79,7 @@ TEST(LimitEdit, WhatCannotBeIsRefused) {
     EXPECT_EQ(refusal(kVeryDry, -1), Kind::OutOfRange);
     EXPECT_EQ(refusal(kVeryDry, 101), Kind::OutOfRange);
     EXPECT_EQ(refusal(kVeryDry, std::nan("")), Kind::OutOfRange);
-    EXPECT_EQ(refusal(kVeryDry, INFINITY), Kind::OutOfRange);
+    EXPECT_EQ(refusal(kVeryDry, std::numeric_limits<double>::infinity()), Kind::OutOfRange);
     EXPECT_EQ(refusal("persistence.tenths", 3.5), Kind::NotWhole);
     EXPECT_EQ(refusal("wet-above-dry.tolerance", 0.3), Kind::Fixed);
     EXPECT_EQ(refusal(kVeryDry, 0), std::nullopt);

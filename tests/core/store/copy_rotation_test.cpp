@@ -90,8 +90,9 @@ TEST(TheRotation, KeepsWhatThePlainRuleKeepsOverYearsWithGapsAndSeveralADay) {
             for (auto n = 1 + random() % 3; n > 0; --n)
                 copies.push_back({now + std::chrono::seconds{random() % 20000}, true});
             std::ranges::sort(copies, {}, &CopyAge::moment);
-            const auto twins = std::ranges::unique(copies, {}, &CopyAge::moment);
-            copies.erase(twins.begin(), twins.end());
+            copies.erase(std::unique(copies.begin(), copies.end(),
+                                     [](const CopyAge& a, const CopyAge& b) { return a.moment == b.moment; }),
+                         copies.end());
             std::ranges::shuffle(copies, random);
             const auto at = now + std::chrono::seconds{20000};
             const auto left = without(copies, copiesToDrop(copies, at));
