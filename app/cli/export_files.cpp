@@ -3,6 +3,7 @@
 
 #include "app/cli/output.h"
 #include "core/exchange/observation_columns.h"
+#include "core/exchange/sef_writer.h"
 #include "core/exchange/sidecar.h"
 
 #include <fmt/format.h>
@@ -14,6 +15,17 @@ namespace wickbook::cli {
 
 namespace {
 
+Outcome<void> makeFolder(const std::string& folder) {
+    std::error_code trouble;
+    std::filesystem::create_directories(folder, trouble);
+    if (trouble) {
+        return refuse(fmt::format("The folder {} can't be made: {}. Choose another place with --out.", folder,
+                                  trouble.message()),
+                      ExitCode::BookTrouble);
+    }
+    return {};
+}
+
 /// The CSV's own path where out names a folder; the folder is made.
 Outcome<std::string> pathFor(const OpenedBook& opened, const std::vector<checks::CheckedReading>& readings,
                              const std::string& out) {
@@ -22,19 +34,15 @@ Outcome<std::string> pathFor(const OpenedBook& opened, const std::vector<checks:
     if (!isFolder) {
         return out;
     }
-    std::filesystem::create_directories(out, trouble);
-    if (trouble) {
-        return refuse(fmt::format("The folder {} can't be made: {}. Choose another place with --out.", out,
-                                  trouble.message()),
-                      ExitCode::BookTrouble);
+    if (const auto made = makeFolder(out); !made) {
+        return tl::unexpected(made.error());
     }
     return (std::filesystem::path(out) / exportFileName(opened.station, readings)).string();
 }
 
 } // namespace
 
-std::string exportFileName(const record::StationRecord& station,
-                           const std::vector<checks::CheckedReading>& readings) {
+std::string stationSlug(const record::StationRecord& station) {
     std::string name;
     for (const char c : station.name()) {
         const bool upper = c >= 'A' && c <= 'Z';
@@ -47,9 +55,35 @@ std::string exportFileName(const record::StationRecord& station,
     while (name.ends_with('-')) {
         name.pop_back();
     }
-    if (name.empty()) {
-        name = "station";
+    return name.empty() ? "station" : name;
+}
+
+Outcome<SefWritten> writeSef(const OpenedBook& opened,
+                             std::span<const record::StoredObservation> observations,
+                             const std::string& folder) {
+    const auto files = exchange::sefFiles(opened.station, observations, stationSlug(opened.station));
+    if (const auto made = makeFolder(folder); !made) {
+        return tl::unexpected(made.error());
     }
+    SefWritten written;
+    for (const exchange::SefOutFile& file : files) {
+        auto output = Output::open((std::filesystem::path(folder) / file.name).string());
+        if (!output) {
+            return tl::unexpected(output.error());
+        }
+        output->text(file.bytes);
+        if (const auto finished = output->finish(); !finished) {
+            return tl::unexpected(finished.error());
+        }
+        ++written.files;
+        written.values += file.observations;
+    }
+    return written;
+}
+
+std::string exportFileName(const record::StationRecord& station,
+                           const std::vector<checks::CheckedReading>& readings) {
+    const std::string name = stationSlug(station);
     if (readings.empty()) {
         return name + "_empty.csv";
     }

@@ -30,12 +30,28 @@ Outcome<DateRange> rangeFrom(const ExportOptions& options) {
     });
 }
 
-Outcome<ExitCode> exportObservations(const ExportOptions& options) {
-    if (options.format == "sef") {
-        return refuse("SEF files can't be written by this version; leave --format away for CSV.");
+Outcome<ExitCode> exportSef(const OpenedBook& opened, const DateRange& range, const std::string& folder) {
+    const auto stored =
+        opened.book.observationsOn(range.from.value_or(kEarliestDate), range.to.value_or(kLatestDate));
+    if (!stored) {
+        return refuse(stored.error());
     }
-    if (options.format != "csv") {
-        return refuse(fmt::format("--format can be csv; \"{}\" is not.", options.format));
+    const auto written = writeSef(opened, *stored, folder);
+    if (!written) {
+        return tl::unexpected(written.error());
+    }
+    say(fmt::format(
+        "{} values in {} files of the Station Exchange Format in {}, as read, without corrections.",
+        written->values, written->files, folder));
+    return ExitCode::Done;
+}
+
+Outcome<ExitCode> exportObservations(const ExportOptions& options) {
+    if (options.format != "csv" && options.format != "sef") {
+        return refuse(fmt::format("--format can be csv or sef; \"{}\" is neither.", options.format));
+    }
+    if (options.format == "sef" && options.out == "-") {
+        return refuse("SEF is several files, one variable each: name a folder with --out.");
     }
     const auto range = rangeFrom(options);
     if (!range) {
@@ -44,6 +60,9 @@ Outcome<ExitCode> exportObservations(const ExportOptions& options) {
     const auto opened = openToRead(options.book);
     if (!opened) {
         return tl::unexpected(opened.error());
+    }
+    if (options.format == "sef") {
+        return exportSef(*opened, *range, options.out);
     }
     const auto model = desk::stationModel(opened->book, opened->station);
     if (!model) {
@@ -88,7 +107,8 @@ VerbAction declareExport(OptionList command) {
         "--out", options->out,
         "File, or a folder in which the file is named after station and dates, or \"-\"; metadata go "
         "into NAME-metadata.json beside it");
-    command.text("--format", options->format, "csv (csv)");
+    command.text("--format", options->format,
+                 "csv, or sef: the Station Exchange Format, one file a variable in the folder --out (csv)");
     return [options] { return exportObservations(*options); };
 }
 

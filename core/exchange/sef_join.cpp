@@ -11,6 +11,14 @@ namespace wickbook::exchange {
 
 namespace {
 
+/// A judgement that a row brings with it: the worse of a pair's two stands.
+record::Quality worseOf(record::Quality before, const SefRow& row) {
+    if (!row.flagged || before == record::Quality::Erroneous) {
+        return before;
+    }
+    return row.erroneous ? record::Quality::Erroneous : record::Quality::Doubtful;
+}
+
 /// What the files say of one moment.
 struct Moment {
     struct Part {
@@ -105,11 +113,11 @@ private:
         }
         if (moment.dry) {
             values.dry.value = moment.dry->row->temperature;
-            values.quality = moment.dry->row->flagged ? record::Quality::Doubtful : values.quality;
+            values.quality = worseOf(values.quality, *moment.dry->row);
         }
         if (moment.wet) {
             values.wet.value = moment.wet->row->temperature;
-            values.quality = moment.wet->row->flagged ? record::Quality::Doubtful : values.quality;
+            values.quality = worseOf(values.quality, *moment.wet->row);
             if (moment.wet->file->variable == SefVariable::IceBulb && values.wet.value) {
                 values.wick = record::WickState::Ice;
             }

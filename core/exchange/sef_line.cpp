@@ -164,6 +164,10 @@ void readMeta(std::string_view meta, SefRow& row) {
             equals == std::string_view::npos ? std::string_view{} : trimmedCell(entry.substr(equals + 1));
         if (key == "qc" && !value.empty()) {
             row.flagged = true;
+            row.erroneous = loweredAscii(value) == "erroneous";
+            if (row.erroneous || loweredAscii(value) == "doubtful") {
+                continue; // our own words: the judgement says it all
+            }
         }
         if (key == "orig" && row.temperature) {
             const auto original = originalTemperature(value);

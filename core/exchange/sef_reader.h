@@ -23,7 +23,8 @@
 /// another unit, Value is the reading and the original stays in the note, so nothing is lost and nothing
 /// converted by guess. Kelvin becomes °C by taking off 273.15 exactly. What else Meta tells (orig.time, qc, a
 /// barometer's original) stays in the note. "qc=" on a bulb says that whoever made the file found the value
-/// wanting: it comes in as judged doubtful. On a pressure it does not touch the pair and is a note only.
+/// wanting: it comes in as judged doubtful (qc=erroneous as erroneous). On a pressure it does not touch the
+/// pair and is a note only.
 
 namespace wickbook::exchange {
 
@@ -41,6 +42,7 @@ struct SefRow {
     std::optional<units::ReadTemperature> temperature; ///< of bulbs
     std::optional<units::Decimal> pressure;            ///< hPa
     bool flagged = false;                              ///< Meta has qc=
+    bool erroneous = false;                            ///< of these, qc=erroneous, as our own files say it
     std::vector<std::string> remarks;                  ///< what else Meta tells, entry by entry
     /// NA, blank or -999 is a line that says nothing was read.
     [[nodiscard]] bool given() const { return temperature || pressure; }

@@ -4,6 +4,9 @@
 
 #include <gmock/gmock.h>
 
+#include <filesystem>
+#include <fstream>
+#include <map>
 #include <set>
 
 using namespace wickbook::apptest;
@@ -148,4 +151,37 @@ TEST(ImportClock, AnOffsetToTheSecondComesBack) {
     EXPECT_EQ(kept.rows[0].at("time_utc"), "1890-06-01T12:16:48Z");
     EXPECT_EQ(kept.rows[0].at("utc_offset"), "-04:16:48");
     EXPECT_EQ(kept.rows[0].at("hour"), "08:00");
+}
+
+// A register goes out as SEF, comes in to a new book, and goes out again: the same bytes.
+TEST(ExportSef, ThereAndBackThroughTwoBooks) {
+    const Station station;
+    for (const char* day : {"2025-01-01", "2025-01-02", "2025-01-03"}) {
+        ASSERT_EQ(
+            station.verb("add", {"--at", std::string{day} + "T08:00", "--dry", "3.4", "--wet", "2.1"}).code,
+            0);
+        ASSERT_EQ(station
+                      .verb("add", {"--at", std::string{day} + "T20:02", "--dry", "-1.0", "--wet", "-1.6",
+                                    "--wick", "ice"})
+                      .code,
+                  0);
+    }
+    const auto written = station.verb("export", {"--format", "sef", "--out", station.file("first")});
+    ASSERT_EQ(written.code, 0) << written.err;
+    const Station other;
+    Arguments in;
+    std::map<std::string, std::string> first;
+    for (const auto& entry : std::filesystem::directory_iterator(station.file("first"))) {
+        std::ifstream file(entry.path(), std::ios::binary);
+        first[entry.path().filename().string()] = {std::istreambuf_iterator<char>(file), {}};
+        in.insert(in.end(), {"--in", entry.path().string()});
+    }
+    ASSERT_EQ(first.size(), 3U); // ta, tb, ibt
+    const auto came = other.verb("import", in);
+    ASSERT_EQ(came.code, 0) << came.err;
+    ASSERT_EQ(other.verb("export", {"--format", "sef", "--out", other.file("second")}).code, 0);
+    for (const auto& [name, bytes] : first) {
+        std::ifstream file(std::filesystem::path(other.file("second")) / name, std::ios::binary);
+        EXPECT_EQ(std::string(std::istreambuf_iterator<char>(file), {}), bytes) << name;
+    }
 }

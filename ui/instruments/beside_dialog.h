@@ -80,6 +80,7 @@ private:
     QLabel* message_ = nullptr;
     BesidePlot* against_ = nullptr;
     BesidePlot* residuals_ = nullptr;
+    BesidePlot* inWind_ = nullptr;
     QPushButton* use_ = nullptr;
     QPushButton* join_ = nullptr;
     QPushButton* takeBack_ = nullptr;

@@ -166,6 +166,9 @@ QWidget* BesideDialog::buildAnswer() {
     residuals_ = new BesidePlot(tr("depression, °C"), tr("station − other, RH %"));
     column->addWidget(against_, 1);
     column->addWidget(residuals_, 1);
+    inWind_ = new BesidePlot(tr("wind, Beaufort"), tr("station − other, RH %"));
+    inWind_->hide();
+    column->addWidget(inWind_, 1);
     return scrolled.area;
 }
 
@@ -216,6 +219,17 @@ void BesideDialog::showReference(const desk::BesideReferenceAnswer& answer) {
                                   answer.spread.onDepression->slope.value};
     }
     residuals_->show(std::move(residuals), {0, 0}, fitted);
+    std::vector<QPointF> inWind;
+    for (const comparison::HumidityDifference& each : answer.spread.differences) {
+        if (each.windBeaufort) {
+            inWind.emplace_back(*each.windBeaufort, each.difference());
+        }
+    }
+    std::optional<BesidePlot::Line> windFit;
+    if (answer.spread.onWind) {
+        windFit = BesidePlot::Line{answer.spread.onWind->intercept.value, answer.spread.onWind->slope.value};
+    }
+    inWind_->show(std::move(inWind), {0, 0}, windFit);
     if (answer.water.usable()) {
         proposed_.emplace();
         proposed_->waterPerKelvin = answer.water.fit->slope.value;
