@@ -67,7 +67,13 @@ TEST(ABackupMadeWhileAnotherProgramWrites, IsWholeAndSound) {
     AppendLoop loop(folder / "book", 103, 100'000);
     for (int i = 0; i < 10; ++i) {
         const auto copy = folder / ("copy" + std::to_string(i));
-        const auto done = book.backupTo(copy);
+        auto done = book.backupTo(copy);
+        // A program that writes without a pause may hold the book past any patience: told, nothing made, and
+        // it works a little later.
+        for (int again = 0; again < 5 && !done && done.error().kind == StoreErrorKind::Busy; ++again) {
+            EXPECT_FALSE(std::filesystem::exists(copy));
+            done = book.backupTo(copy);
+        }
         ASSERT_TRUE(done) << done.error().detail;
         EXPECT_EQ(problemsOf(*Book::open(copy, OpenMode::ReadOnly)), "");
     }
