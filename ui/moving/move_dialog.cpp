@@ -147,9 +147,11 @@ void MoveDialog::buildFields(date::year_month from) {
     monthLabel_ = add(2, tr("The &month they belong to (↑ ↓ change it)"), month_, QStringLiteral("moveMonth"),
                       tr("The month they belong to"));
     date_ = new QDateEdit;
-    date_->setDisplayFormat(QLocale().dateFormat(QLocale::ShortFormat).contains(QLatin1String("yyyy"))
-                                ? QLocale().dateFormat(QLocale::ShortFormat)
-                                : QStringLiteral("yyyy-MM-dd"));
+    QString format = QLocale().dateFormat(QLocale::ShortFormat);
+    if (!format.contains(QLatin1String("yyyy"))) { // a register goes back beyond a century
+        format.replace(QLatin1String("yy"), QLatin1String("yyyy"));
+    }
+    date_->setDisplayFormat(format);
     date_->setDateRange(QDate(1600, 1, 1), QDate(2200, 12, 31));
     date_->setButtonSymbols(QAbstractSpinBox::NoButtons);
     date_->setCurrentSection(QDateTimeEdit::DaySection);

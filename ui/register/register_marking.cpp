@@ -130,7 +130,7 @@ void RegisterPage::withdraw() {
 
 /// Ticked: this line says what the paper says, and on to the next. A line that is ticked already is passed
 /// over, so that the key can be held on to.
-void RegisterPage::readBack(bool ticked) {
+void RegisterPage::readBack(bool ticked, bool goOn) {
     const report::MonthLine* current = currentLine();
     if (current == nullptr) {
         return;
@@ -155,7 +155,7 @@ void RegisterPage::readBack(bool ticked) {
         say(*done == 0 ? (ticked ? tr("read back already: %1").arg(what) : tr("Nothing was changed."))
                        : text);
     }
-    if (ticked && lines.size() < 2) {
+    if (ticked && goOn && lines.size() < 2) {
         goToNextLine();
     }
 }

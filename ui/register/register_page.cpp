@@ -112,7 +112,8 @@ void RegisterPage::connectView() {
     connect(view_, &RegisterView::missingAsked, this, &RegisterPage::openMissing);
     connect(view_, &RegisterView::judgeAsked, this, &RegisterPage::judge);
     connect(view_, &RegisterView::withdrawAsked, this, &RegisterPage::withdraw);
-    connect(view_, &RegisterView::tickAsked, this, &RegisterPage::readBack);
+    connect(view_, &RegisterView::tickAsked, this, [this](bool ticked) { readBack(ticked); });
+    connect(view_, &RegisterView::tickClicked, this, [this](bool ticked) { readBack(ticked, false); });
     connect(view_, &RegisterView::paperAsked, this, &RegisterPage::openPaper);
     connect(view_, &RegisterView::moveAsked, this, &RegisterPage::openMove);
     connect(view_, &RegisterView::orderAsked, this, &RegisterPage::orderByColumn);

@@ -89,7 +89,7 @@ private:
     void closeSide();
     void judge(record::Quality quality);
     void withdraw();
-    void readBack(bool ticked);
+    void readBack(bool ticked, bool goOn = true);
     void goToNextLine();
     void openPaper();
     void openMove();

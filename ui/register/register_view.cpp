@@ -252,7 +252,28 @@ void RegisterView::markTo(int row) {
     scrollTo(to);
 }
 
+bool RegisterView::clickBox(QMouseEvent* event) {
+    const QModelIndex index = indexAt(event->pos());
+    const auto state = static_cast<PaperState>(index.data(RegisterModel::PaperRole).toInt());
+    if (event->button() != Qt::LeftButton || event->modifiers() != Qt::NoModifier || !index.isValid() ||
+        index.column() != RegisterModel::ReadBack || state == PaperState::Nothing) {
+        return false;
+    }
+    goTo(index);
+    emit tickClicked(state == PaperState::Open);
+    return true;
+}
+
+void RegisterView::mousePressEvent(QMouseEvent* event) {
+    if (!clickBox(event)) {
+        QTableView::mousePressEvent(event);
+    }
+}
+
 void RegisterView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (clickBox(event)) {
+        return; // two clicks on a box are two clicks
+    }
     if (event->button() == Qt::LeftButton && indexAt(event->pos()).isValid()) {
         setCurrentIndex(indexAt(event->pos()));
         emit reviseAsked();

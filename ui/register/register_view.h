@@ -25,6 +25,8 @@ signals:
     void withdrawAsked();
     /// Read back against the paper, or the tick taken off.
     void tickAsked(bool ticked);
+    /// The same by a click on the box; the caret stays there.
+    void tickClicked(bool ticked);
     void paperAsked();
     void moveAsked();
     /// By the column under the caret.
@@ -36,10 +38,13 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
 
 private:
     void markTo(int row);
+    /// True where the click was on a box.
+    bool clickBox(QMouseEvent* event);
 };
 
 } // namespace wickbook::ui

@@ -108,7 +108,7 @@ void ObserversSection::build() {
 }
 
 void ObserversSection::unfold(bool open) {
-    fold_->setText(open ? tr("&Who has read: fold away") : tr("&Who has read, and how"));
+    fold_->setText(open ? tr("Who ha&s read: fold away") : tr("Who ha&s read, and how"));
     content_->setVisible(open);
     setSizePolicy(QSizePolicy::Preferred, open ? QSizePolicy::Expanding : QSizePolicy::Maximum);
 }
@@ -172,7 +172,9 @@ QStringList ObserversSection::cellsOf(const checks::ObserverHabits& habits) cons
         const double late = *habits.meanMinutesLate;
         const QString off = numberWords(locale_, *habits.meanMinutesOff, 1);
         const QString by = numberWords(locale_, std::abs(late), 1);
-        minutes = late >= 0 ? tr("%1 (%2 late)").arg(off, by) : tr("%1 (%2 early)").arg(off, by);
+        minutes = std::abs(late) < 0.05 ? off
+                  : late > 0            ? tr("%1 (%2 late)").arg(off, by)
+                                        : tr("%1 (%2 early)").arg(off, by);
     }
     const QString deputy = habits.asDeputy > 0  ? tr("%1 readings").arg(habits.asDeputy)
                            : habits.namedDeputy ? tr("named")
@@ -219,6 +221,9 @@ void ObserversSection::show(const Answer& answer) {
     table_->resizeColumnsToContents();
     if (table_->rowCount() > 0 && !table_->currentIndex().isValid()) {
         table_->setCurrentCell(0, 0);
+    }
+    if (fold_->hasFocus() && table_->isVisible()) {
+        table_->setFocus(); // who unfolded it wants to read it
     }
 }
 

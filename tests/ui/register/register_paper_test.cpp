@@ -178,6 +178,24 @@ TEST_F(ReadingBack, ABoxWaitsBesideEveryLineOnceTheMonthKnowsPaper) {
     EXPECT_EQ(state(10), PaperState::Nothing) << "nothing was written on the 6th";
 }
 
+TEST_F(ReadingBack, AClickOnABoxTicksItAndAnotherTakesItOff) {
+    page_->showHour({day(2025, 5, 1), 9h});
+    key(Qt::Key_Space); // the month knows paper from now on
+    const auto click = [this](int row) {
+        const QModelIndex box = view_->model()->index(row, RegisterModel::ReadBack);
+        view_->scrollTo(box);
+        QTest::mouseClick(view_->viewport(), Qt::LeftButton, {}, view_->visualRect(box).center());
+    };
+    click(2); // 2 May, 9 h
+    EXPECT_TRUE(ticked(2, 9h));
+    EXPECT_EQ(page_->currentHour(), (record::ObservingHour{day(2025, 5, 2), 9h})) << "the caret has gone on";
+    click(2);
+    EXPECT_FALSE(ticked(2, 9h));
+    EXPECT_EQ(at(day(2025, 5, 2), 9h).revisionCount, 3);
+    click(10); // 6 May, 9 h: nothing is written down there
+    EXPECT_FALSE(session_->book().atHour({day(2025, 5, 6), 9h})->has_value());
+}
+
 TEST_F(ReadingBack, AMissingHourIsReadBackToo) {
     page_->showHour({day(2025, 5, 6), 9h});
     key(Qt::Key_M);
