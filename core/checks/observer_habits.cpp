@@ -50,7 +50,9 @@ void ObserverCount::add(const record::Observation& values) {
 
 std::vector<ObserverHabits> ObserverCount::habits() const {
     std::vector<ObserverHabits> all;
-    for (const auto& [initials, counted] : counted_) {
+    for (const auto& each : counted_) {
+        const std::string& initials = each.first;
+        const auto& counted = each.second;
         ObserverHabits habits = counted.habits;
         if (counted.atHours > 0) {
             habits.meanMinutesOff = counted.minutesOff / counted.atHours;
