@@ -116,7 +116,8 @@ constexpr std::array kColumns{
                       "Station pressure used, not reduced to sea level.",
                       [](const CheckedReading& r, const StationRecord&) { return pressureText(r.reading); }},
     ObservationColumn{"pressure_source", "string", "", "",
-                      "read, or elevation for the standard atmosphere at the station's elevation.",
+                      "read, station-mean for the station's mean, or elevation for the standard atmosphere "
+                      "at its elevation.",
                       [](const CheckedReading& r, const StationRecord&) {
                           return pressureUsed(r.reading)
                                      ? std::string(record::pressureSourceName(r.reading.pressureSource))

@@ -120,7 +120,19 @@ void checkLines(const ImportPlan& plan, const std::string& file) {
 }
 
 /// What came in, exported as it would be from a book, comes in again as the same.
-void checkExport(const ImportPlan& plan, const record::StationRecord& station) {
+void checkExport(ImportPlan plan, const record::StationRecord& station) {
+    // Maximum and minimum have no columns: a reading of them alone goes out empty, and empty lines don't come
+    // in.
+    std::erase_if(plan.observations, [](const PlannedObservation& planned) {
+        record::Observation values = planned.values;
+        values.maximum.reset();
+        values.minimum.reset();
+        return values.origin != record::Origin::Missing && !values.dry.given() && !values.wet.given() &&
+               !values.pressure && !values.weather && !values.windBeaufort;
+    });
+    if (plan.observations.empty()) {
+        return;
+    }
     std::string text = csvLine(observationHeader()) + std::string{kCsvLineEnd};
     for (const PlannedObservation& planned : plan.observations) {
         const checks::CheckedReading reading{record::deriveReading(planned.values, station), {}, false};
