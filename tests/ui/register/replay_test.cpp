@@ -270,11 +270,12 @@ TEST_P(Replay, OfTheLogIsWhatTheBookSays) {
     EXPECT_GT(undone + redone, 5);
     EXPECT_GT(stack.count(), 10);
     // Every value first written is still there, as the first revision of its line.
-    for (const auto& [subject, body] : first) {
+    for (const auto& written : first) {
+        const auto& subject = written.first;
         const auto found = std::find_if(log.begin(), log.end(),
                                         [&](const RawRevision& one) { return one.subject == subject; });
         ASSERT_NE(found, log.end());
-        EXPECT_EQ(found->body, body);
+        EXPECT_EQ(found->body, written.second);
     }
     while (stack.canUndo()) {
         stack.undo();
