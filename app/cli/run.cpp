@@ -9,8 +9,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdio>
 #include <exception>
 #include <filesystem>
+#include <new>
 #include <string_view>
 #include <vector>
 
@@ -143,6 +145,13 @@ int run(int argc, char** argv) {
         return runVerb(argc, argv);
     } catch (const CLI::ParseError& error) {
         return refuseArguments(argc, argv, error.what());
+    } catch (const std::bad_alloc&) {
+        // Said without asking for memory: there is none to put a sentence together in.
+        std::fputs(
+            "There is too little memory free for wickbook. What was said to be saved is saved; close other "
+            "programs and try again.\n",
+            stderr);
+        return code(ExitCode::BookTrouble);
     } catch (const std::exception& error) {
         say(fmt::format(
             "wickbook met an error of its own and stopped: {}. What was said to be saved is saved.",
