@@ -114,6 +114,7 @@ TEST_F(AProgramWithLittle, MemoryEndsWithASentenceAndKeepsWhatItSaid) {
     // succeeds.
     FaultLine line{"memory limit", 0, 0, 0, 0, {}};
     bool succeeded = false;
+    bool began = false;
     for (rlim_t megabytes = 60; megabytes < 700 && !succeeded; ++megabytes) {
         std::filesystem::remove(path);
         newBook(path);
@@ -123,6 +124,11 @@ TEST_F(AProgramWithLittle, MemoryEndsWithASentenceAndKeepsWhatItSaid) {
             apptest::run({"import", "--book", path.string(), "--in", "-"}, manyRows(4'000), strain);
         if (ran.code == 127 || ran.err.find("error while loading shared libraries") != std::string::npos)
             continue;
+        // Loaded, but the desktop's libraries run short while they set themselves up, before main: not yet
+        // ours.
+        if (!began && ran.code >= 128 && ran.out.empty() && ran.err.starts_with("terminate called"))
+            continue;
+        began = true;
         ++line.trials;
         EXPECT_LT(ran.code, 128) << megabytes << " MB: ended by a signal\n" << ran.err;
         const auto book = Book::open(path);
