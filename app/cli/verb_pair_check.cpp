@@ -57,25 +57,6 @@ Outcome<record::PairCheck> checkFrom(const PairCheckOptions& options, const reco
     return check;
 }
 
-void takeOver(record::StationFacts& facts, const record::StationRecord& station,
-              const record::PairCheck& check, const comparison::PairVerdict& verdict,
-              const std::string& date) {
-    const record::Instant from = record::startOfDate(check.date, station);
-    const auto add = [&](const std::optional<comparison::IcePoint>& ice,
-                         const record::Thermometer& thermometer) {
-        if (ice) {
-            record::Correction made =
-                comparison::correctionFromIce(*ice, thermometer, station.correctionAt(thermometer.id, from));
-            made.id = record::Uuid::random();
-            made.from = from;
-            made.source = "ice point of " + date;
-            facts.corrections.push_back(std::move(made));
-        }
-    };
-    add(verdict.dryAtIce, *station.thermometer(check.dry));
-    add(verdict.wetAtIce, *station.thermometer(check.wet));
-}
-
 Outcome<ExitCode> pairCheck(const PairCheckOptions& options) {
     const auto date = dateFrom("--date", options.date);
     if (!date) {
@@ -110,7 +91,9 @@ Outcome<ExitCode> pairCheck(const PairCheckOptions& options) {
     record::StationFacts after = opened->station.facts();
     after.pairChecks.push_back(*check);
     if (options.takeOver) {
-        takeOver(after, opened->station, *check, verdict, options.date);
+        const auto corrections =
+            comparison::iceCorrections(opened->station, *check, "ice point of " + options.date);
+        after.corrections.insert(after.corrections.end(), corrections.begin(), corrections.end());
     }
     return keepFacts(*opened, after, options.facts,
                      options.takeOver ? "The check is kept, and its ice points are corrections from then on."

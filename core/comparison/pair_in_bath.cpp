@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/comparison/pair_in_bath.h"
 
-#include "core/record/station_record.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -91,6 +89,31 @@ record::Correction correctionFromIce(const IcePoint& ice, const record::Thermome
     }
     correction.standardUncertainty = std::max(correction.standardUncertainty, known->standardUncertainty);
     return correction;
+}
+
+std::vector<record::Correction> iceCorrections(const record::StationRecord& station,
+                                               const record::PairCheck& check, const std::string& source) {
+    const record::Thermometer* dry = station.thermometer(check.dry);
+    const record::Thermometer* wet = station.thermometer(check.wet);
+    if (dry == nullptr || wet == nullptr) {
+        return {};
+    }
+    const PairVerdict verdict = judgePair(check, *dry, *wet);
+    const record::Instant from = record::startOfDate(check.date, station);
+    std::vector<record::Correction> corrections;
+    const auto add = [&](const std::optional<IcePoint>& ice, const record::Thermometer& thermometer) {
+        if (ice) {
+            record::Correction made =
+                correctionFromIce(*ice, thermometer, station.correctionAt(thermometer.id, from));
+            made.id = record::Uuid::random();
+            made.from = from;
+            made.source = source;
+            corrections.push_back(std::move(made));
+        }
+    };
+    add(verdict.dryAtIce, *dry);
+    add(verdict.wetAtIce, *wet);
+    return corrections;
 }
 
 } // namespace wickbook::comparison

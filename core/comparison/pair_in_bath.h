@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/record/station.h"
+#include "core/record/station_record.h"
 
 #include <optional>
+#include <string>
+#include <vector>
 
 /// Both thermometers without wick in one stirred bath. At the ice point each shows its own error; elsewhere
 /// only the difference between the two is known, and it does not say which of them errs.
@@ -60,5 +62,10 @@ PairVerdict judgePair(const record::PairCheck& check, const record::Thermometer&
 /// standardUncertainty is in the thermometer's unit. known: the correction in force, nullptr for none.
 record::Correction correctionFromIce(const IcePoint& ice, const record::Thermometer& thermometer,
                                      const record::Correction* known);
+
+/// The corrections that a check's ice points ask for, from the check's day on; none where it has no ice point
+/// or its thermometers are not known. source: as kept with them.
+std::vector<record::Correction> iceCorrections(const record::StationRecord& station,
+                                               const record::PairCheck& check, const std::string& source);
 
 } // namespace wickbook::comparison

@@ -9,7 +9,7 @@
 
 namespace wickbook::ui {
 
-/// The desk's plan for this session's book, station and clock; nothing is written.
+/// The desk's plan for the open book, its station and clock; nothing is written.
 store::Result<desk::MovePlan> planMove(const Session& session,
                                        const std::vector<record::StoredObservation>& lines,
                                        const desk::Destination& to);

@@ -129,8 +129,8 @@ void PairCheckSection::takeOver(const record::Uuid& id) {
     if (!check) {
         return;
     }
-    const auto corrections =
-        iceCorrections(session().station(), *check, tr("ice point of %1").arg(dayWords(check->date)));
+    const auto corrections = comparison::iceCorrections(
+        session().station(), *check, tr("ice point of %1").arg(dayWords(check->date)).toStdString());
     if (corrections.empty()) {
         say(tr("This check has no ice point, and a difference alone does not say which thermometer errs."),
             true);

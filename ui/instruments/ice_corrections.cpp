@@ -8,33 +8,6 @@
 
 namespace wickbook::ui {
 
-std::vector<record::Correction> iceCorrections(const record::StationRecord& station,
-                                               const record::PairCheck& check, const QString& source) {
-    const record::Thermometer* dry = station.thermometer(check.dry);
-    const record::Thermometer* wet = station.thermometer(check.wet);
-    if (dry == nullptr || wet == nullptr) {
-        return {};
-    }
-    const comparison::PairVerdict verdict = comparison::judgePair(check, *dry, *wet);
-    const record::Instant from = record::startOfDate(check.date, station);
-    std::vector<record::Correction> corrections;
-    const auto add = [&](const std::optional<comparison::IcePoint>& ice,
-                         const record::Thermometer& thermometer) {
-        if (!ice) {
-            return;
-        }
-        record::Correction made =
-            comparison::correctionFromIce(*ice, thermometer, station.correctionAt(thermometer.id, from));
-        made.id = record::Uuid::random();
-        made.from = from;
-        made.source = source.toStdString();
-        corrections.push_back(std::move(made));
-    };
-    add(verdict.dryAtIce, *dry);
-    add(verdict.wetAtIce, *wet);
-    return corrections;
-}
-
 IceCorrectionsForm::IceCorrectionsForm(Session& session, const std::vector<record::Correction>& corrections,
                                        const QLocale& locale, QWidget* parent)
     : FactForm(tr("Ice points"), tr("Take the ice points over as corrections"),

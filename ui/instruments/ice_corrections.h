@@ -6,11 +6,7 @@
 
 namespace wickbook::ui {
 
-/// The corrections that the ice points of a check ask for, from the check's date on.
-std::vector<record::Correction> iceCorrections(const record::StationRecord& station,
-                                               const record::PairCheck& check, const QString& source);
-
-/// Takes them over after a look at the months they change.
+/// Takes the ice points of a check over after a look at the months they change.
 class IceCorrectionsForm : public FactForm {
     Q_OBJECT
 
