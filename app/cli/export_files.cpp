@@ -119,6 +119,12 @@ Outcome<std::string> writeObservations(const OpenedBook& opened,
     }
     sidecar->text(
         exchange::sidecarMetadata(opened.station, std::filesystem::path(*path).filename().string()));
+    // Both are written before either gets its name: a table without its metadata is half an export.
+    for (Output* file : {&*table, &*sidecar}) {
+        if (auto written = file->flush(); !written) {
+            return tl::unexpected(written.error());
+        }
+    }
     for (Output* file : {&*table, &*sidecar}) {
         if (auto finished = file->finish(); !finished) {
             return tl::unexpected(finished.error());
