@@ -65,6 +65,11 @@ Outcome<void> Output::flush() {
     if (!trouble_ && !file_ && std::fflush(stdout) != 0) {
         trouble_ = standardOutputFailed();
     }
+    if (!trouble_ && file_) {
+        if (auto written = file_->flushBuffer(); !written) {
+            trouble_ = Refusal{ExitCode::BookTrouble, written.error()};
+        }
+    }
     if (trouble_) {
         return tl::unexpected(*trouble_);
     }

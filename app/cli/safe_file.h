@@ -22,13 +22,14 @@ public:
     ~SafeFile();
 
     tl::expected<void, std::string> write(std::string_view bytes);
+    /// What was written so far is with the system: a disk that is full says so now.
+    tl::expected<void, std::string> flushBuffer();
     /// Syncs and renames; nothing may be written afterwards.
     tl::expected<void, std::string> finish();
     [[nodiscard]] const std::string& path() const { return path_; }
 
 private:
     SafeFile() = default;
-    tl::expected<void, std::string> flushBuffer();
     void giveUp();
 
     std::string path_;
