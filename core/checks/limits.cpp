@@ -13,6 +13,7 @@ namespace wickbook::checks {
 namespace {
 
 constexpr std::string_view kWmo305 = "WMO-No. 305, chapter 6";
+constexpr std::string_view kWmo1203 = "WMO-No. 1203, from memory";
 constexpr std::string_view kPractice = "common practice, no source";
 constexpr std::string_view kOurs = "our judgement";
 constexpr std::string_view kComputed = "computed";
@@ -84,6 +85,10 @@ constexpr std::array kTable{
     LimitEntry{"max-min.tolerance", 0.2, "K", 0, 60, kPractice},
     LimitEntry{"max-min.hours", 24, "h", 0, 96, kPractice},
     LimitEntry{"fine-but-saturated.humidity", 98, "%", 50, 110, kPractice},
+    LimitEntry{"month.days-missing", 11, "days", 1, 31, kWmo1203},
+    LimitEntry{"month.days-in-a-row", 5, "days", 1, 31, kWmo1203},
+    LimitEntry{"month.damp-day", 95, "%", 0, 110, kPractice},
+    LimitEntry{"month.dry-day", 40, "%", 0, 110, kPractice},
     LimitEntry{"unlikely.read-right", 0.46, "", 0, 1, "measured by planting slips in a real register"},
 };
 
@@ -110,7 +115,7 @@ bool isFixed(const LimitEntry& entry) {
 }
 
 bool isWhole(const LimitEntry& entry) {
-    return entry.unit == "readings" || entry.unit == "years";
+    return entry.unit == "readings" || entry.unit == "years" || entry.unit == "days";
 }
 
 double Limits::value(std::string_view name) const {

@@ -199,7 +199,7 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
 
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
-                                        const climate::MonthOptions& options,
+                                        const std::optional<climate::MonthOptions>& options,
                                         const checks::StationModel* model) {
     const record::StationDate first{date::local_days{month / 1}};
     const record::StationDate last{date::local_days{month / date::last}};
@@ -207,7 +207,9 @@ Result<report::MonthReport> monthReport(const store::Book& book, const record::S
     if (!series) {
         return tl::unexpected(series.error());
     }
-    return report::buildMonthReport(station, month, series->readings, limitsOf(station), now, options, model);
+    const checks::StationLimits limits = limitsOf(station);
+    return report::buildMonthReport(station, month, series->readings, limits, now,
+                                    options ? *options : report::monthOptions(limits, month), model);
 }
 
 } // namespace wickbook::desk

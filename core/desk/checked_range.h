@@ -48,10 +48,10 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
                                           std::optional<record::Instant> now, bool live,
                                           const checks::StationModel* model = nullptr);
 
-/// The monthly return.
+/// The monthly return. options: none, what the station has set.
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
-                                        const climate::MonthOptions& options = {},
+                                        const std::optional<climate::MonthOptions>& options = std::nullopt,
                                         const checks::StationModel* model = nullptr);
 
 } // namespace wickbook::desk

@@ -227,6 +227,10 @@ tl::expected<HourOfDay, TimeTextError> parseHour(std::string_view text) {
     return std::chrono::floor<std::chrono::minutes>(*time);
 }
 
+std::string monthText(date::year_month month) {
+    return dateText(StationDate{month / 1}).substr(0, 7);
+}
+
 tl::expected<date::year_month, TimeTextError> parseMonth(std::string_view text) {
     Cursor cursor{text};
     cursor.skipBlanks();

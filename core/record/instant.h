@@ -40,6 +40,8 @@ tl::expected<WrittenTime, TimeTextError> parseTime(std::string_view text);
 tl::expected<StationDate, TimeTextError> parseDate(std::string_view text);
 /// "09:00", "9:00", "0900", "9", "9.00", "09:00:00".
 tl::expected<HourOfDay, TimeTextError> parseHour(std::string_view text);
+/// "2025-03", of the years 1600…2200.
+std::string monthText(date::year_month month);
 /// "2025-03".
 tl::expected<date::year_month, TimeTextError> parseMonth(std::string_view text);
 

@@ -6,6 +6,7 @@
 #include "core/record/exposure_diary.h"
 #include "core/record/instant.h"
 #include "core/record/instrument_checks.h"
+#include "core/record/month_signing.h"
 #include "core/record/uuid.h"
 #include "core/record/zone.h"
 #include "core/units/decimal.h"
@@ -151,6 +152,7 @@ struct StationFacts {
     std::vector<SaltCheck> saltChecks;
     std::vector<SideBySide> sideBySides;
     std::vector<BesideReading> besideReadings;
+    std::vector<MonthSigning> signings;
     LimitChanges limits;
     int hourWindowMinutes = 60; ///< a reading this near to an observing hour takes it
     bool operator==(const StationFacts&) const = default;

@@ -5,7 +5,7 @@
 
 namespace wickbook::report {
 
-MonthFacts monthFacts(const MonthReport& report, const climate::MonthOptions& thresholds) {
+MonthFacts monthFacts(const MonthReport& report) {
     const climate::HourSummary& all = report.summary.all;
     MonthFacts facts;
     facts.stationName = report.station.name();
@@ -35,8 +35,8 @@ MonthFacts monthFacts(const MonthReport& report, const climate::MonthOptions& th
     facts.daysWithFog = all.daysWithFog;
     facts.daysAtOrAboveHigh = all.daysAtOrAbove95;
     facts.daysAtOrBelowLow = all.daysAtOrBelow40;
-    facts.highThreshold = thresholds.highThreshold;
-    facts.lowThreshold = thresholds.lowThreshold;
+    facts.highThreshold = report.options.highThreshold;
+    facts.lowThreshold = report.options.lowThreshold;
     facts.corrected = report.corrected;
     facts.openQueries = report.openQueries;
     facts.extraReadings = static_cast<int>(std::count_if(report.lines.begin(), report.lines.end(),

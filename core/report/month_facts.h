@@ -46,7 +46,6 @@ struct MonthFacts {
     int extraReadings = 0;
 };
 
-/// thresholds: the options the report was built with.
-MonthFacts monthFacts(const MonthReport& report, const climate::MonthOptions& thresholds = {});
+MonthFacts monthFacts(const MonthReport& report);
 
 } // namespace wickbook::report

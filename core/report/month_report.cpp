@@ -143,11 +143,14 @@ MonthReport::MonthReport(const MonthReport& other)
     , month(other.month)
     , readings(other.readings)
     , lines(other.lines)
+    , options(other.options)
     , summary(other.summary)
     , corrected(other.corrected)
     , openQueries(other.openQueries)
     , typicalHumidityU95(other.typicalHumidityU95)
-    , typicalDewPointU95(other.typicalDewPointU95) {
+    , typicalDewPointU95(other.typicalDewPointU95)
+    , signedOff(other.signedOff)
+    , ownYears(other.ownYears) {
     for (MonthLine& line : lines) {
         if (line.reading != nullptr) {
             line.reading = readings.data() + (line.reading - other.readings.data());
@@ -160,6 +163,16 @@ MonthReport& MonthReport::operator=(const MonthReport& other) {
         *this = MonthReport(other);
     }
     return *this;
+}
+
+climate::MonthOptions monthOptions(const checks::StationLimits& limits, date::year_month month) {
+    const checks::Limits& now = limits.at(record::Instant{record::StationDate{month / 1}.time_since_epoch()});
+    climate::MonthOptions options;
+    options.completeness = {static_cast<int>(now.value("month.days-missing")),
+                            static_cast<int>(now.value("month.days-in-a-row"))};
+    options.highThreshold = now.value("month.damp-day");
+    options.lowThreshold = now.value("month.dry-day");
+    return options;
 }
 
 MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
@@ -180,9 +193,11 @@ MonthReport buildMonthReport(const record::StationRecord& station, date::year_mo
     if (!due.dueUntil) {
         due.dueUntil = now;
     }
+    report.options = due;
     report.summary = climate::summariseMonth(station, month, entries, due);
     report.lines = linesOf(station, month, report.readings, entries, due.dueUntil);
     countAndMeasure(report);
+    report.signedOff = signedMonth(report);
     return report;
 }
 

@@ -3,6 +3,8 @@
 
 #include "core/checks/check_series.h"
 #include "core/climate/month_summary.h"
+#include "core/report/own_years.h"
+#include "core/report/signed_month.h"
 
 #include <date/date.h>
 
@@ -37,13 +39,20 @@ struct MonthReport {
     record::StationRecord station;
     date::year_month month{};
     std::vector<checks::CheckedReading> readings; ///< filed under the month, time order, none withdrawn
-    std::vector<MonthLine> lines; ///< expected hours and extras, time order; point into readings
+    std::vector<MonthLine> lines;  ///< expected hours and extras, time order; point into readings
+    climate::MonthOptions options; ///< what the summary was made with
     climate::MonthSummary summary;
     int corrected = 0;                        ///< readings with more than one revision
     int openQueries = 0;                      ///< readings left out by what the checks say and not yet judged
     std::optional<double> typicalHumidityU95; ///< median ± of the month's humidities that are not left out, %
     std::optional<double> typicalDewPointU95; ///< K
+    std::optional<SignedMonth> signedOff;     ///< by its latest signing
+    std::optional<OwnYears> ownYears;         ///< the same month of other years; none where nobody has looked
 };
+
+/// Completeness and thresholds that the station has set for this month (limits "month.…"), else the built-in
+/// ones. A change within the month counts from the next on.
+climate::MonthOptions monthOptions(const checks::StationLimits& limits, date::year_month month);
 
 /// Builds the return of one month. The series is in time order and reaches a few readings beyond the month on
 /// both sides, so that the rules see neighbours. With now, hours still ahead are to come, not missing (unless

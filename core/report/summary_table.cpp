@@ -3,7 +3,12 @@
 
 #include "core/units/number_text.h"
 
+#include <fmt/format.h>
+
+#include <charconv>
+#include <cmath>
 #include <functional>
+#include <map>
 
 namespace wickbook::report {
 
@@ -62,18 +67,35 @@ void addExtremes(std::vector<Column>& columns) {
     add("lowest_dew_point", "c", &HourSummary::lowestDewPoint);
 }
 
-std::vector<Column> columns() {
+std::string thresholdText(double percent) {
+    return fmt::format("{:g}", percent);
+}
+
+std::vector<Column> columns(const climate::MonthOptions& options = {}) {
     std::vector<Column> all;
     addCounts(all);
     addMeans(all);
     addExtremes(all);
-    all.push_back(
-        {"days_at_or_above_95", [](const HourSummary& s) { return std::to_string(s.daysAtOrAbove95); }});
-    all.push_back(
-        {"days_at_or_below_40", [](const HourSummary& s) { return std::to_string(s.daysAtOrBelow40); }});
+    all.push_back({"days_at_or_above_" + thresholdText(options.highThreshold),
+                   [](const HourSummary& s) { return std::to_string(s.daysAtOrAbove95); }});
+    all.push_back({"days_at_or_below_" + thresholdText(options.lowThreshold),
+                   [](const HourSummary& s) { return std::to_string(s.daysAtOrBelow40); }});
     all.push_back({"mean_withheld_because",
                    [](const HourSummary& s) { return std::string{climate::withheldName(s.withheld)}; }});
     return all;
+}
+
+std::optional<double> numberOf(const std::string& cell) {
+    double value = 0;
+    const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
+    return error == std::errc{} && end == cell.data() + cell.size() ? std::optional{value} : std::nullopt;
+}
+
+/// Six decimals are kept and two are ever shown: what differs beyond them is arithmetic, not the month.
+bool printsAlike(const std::string& a, const std::string& b) {
+    const auto left = numberOf(a);
+    const auto right = numberOf(b);
+    return a == b || (left && right && std::abs(*left - *right) < 0.005);
 }
 
 std::vector<std::string> rowOf(const HourSummary& summary, const std::vector<Column>& all) {
@@ -87,9 +109,9 @@ std::vector<std::string> rowOf(const HourSummary& summary, const std::vector<Col
 
 } // namespace
 
-std::vector<std::string> summaryHeader() {
+std::vector<std::string> summaryHeader(const climate::MonthOptions& options) {
     std::vector<std::string> header;
-    for (const Column& column : columns()) {
+    for (const Column& column : columns(options)) {
         header.push_back(column.name);
     }
     return header;
@@ -103,6 +125,36 @@ std::vector<std::vector<std::string>> summaryRows(const climate::MonthSummary& s
     }
     rows.push_back(rowOf(summary.all, all));
     return rows;
+}
+
+std::vector<std::vector<std::string>> summaryTable(const climate::MonthSummary& summary,
+                                                   const climate::MonthOptions& options) {
+    auto table = summaryRows(summary);
+    table.insert(table.begin(), summaryHeader(options));
+    return table;
+}
+
+std::vector<NumberChange> numberChanges(const std::vector<std::vector<std::string>>& before,
+                                        const std::vector<std::vector<std::string>>& after) {
+    std::vector<NumberChange> changes;
+    if (before.empty() || after.empty()) {
+        return changes;
+    }
+    std::map<std::pair<std::string, std::string>, std::string> was;
+    for (std::size_t row = 1; row < before.size(); ++row) {
+        for (std::size_t at = 1; at < before[row].size() && at < before[0].size(); ++at) {
+            was[{before[row][0], before[0][at]}] = before[row][at];
+        }
+    }
+    for (std::size_t row = 1; row < after.size(); ++row) {
+        for (std::size_t at = 1; at < after[row].size() && at < after[0].size(); ++at) {
+            const auto found = was.find({after[row][0], after[0][at]});
+            if (found != was.end() && !printsAlike(found->second, after[row][at])) {
+                changes.push_back({after[row][0], after[0][at], found->second, after[row][at]});
+            }
+        }
+    }
+    return changes;
 }
 
 } // namespace wickbook::report

@@ -5,6 +5,7 @@
 #include "core/store/chain.h"
 #include "core/store/diary_body.h"
 #include "core/store/instrument_body.h"
+#include "core/store/signing_body.h"
 
 #include <cmath>
 #include <set>
@@ -280,6 +281,7 @@ void checkReadsBack(const std::vector<FactRow>& rows, record::StationFacts facts
     std::erase_if(facts.saltChecks, withdrawn);
     std::erase_if(facts.sideBySides, withdrawn);
     std::erase_if(facts.besideReadings, withdrawn);
+    std::erase_if(facts.signings, withdrawn);
     record::StationFacts readBack;
     try {
         for (const FactRow& row : rows)
@@ -323,6 +325,8 @@ std::vector<FactRow> factRows(const record::StationFacts& facts) {
         add(kind::kSideBySide, other.id, toJson(other));
     for (const auto& reading : facts.besideReadings)
         add(kind::kBesideReading, reading.id, toJson(reading));
+    for (const auto& signing : facts.signings)
+        add(kind::kMonthSigning, signing.id, toJson(signing));
     for (const auto& [limit, value] : facts.limits)
         add(kind::kLimit, limitIdentity(limit), toJson(limit, value));
     checkReadsBack(rows, facts);
@@ -343,7 +347,8 @@ bool isFactKind(std::string_view name) {
     return name == kind::kStation || name == kind::kPeriod || name == kind::kThermometer ||
            name == kind::kFitting || name == kind::kCorrection || name == kind::kLimit ||
            name == kind::kAbsence || name == kind::kDiary || name == kind::kPairCheck ||
-           name == kind::kSaltCheck || name == kind::kSideBySide || name == kind::kBesideReading;
+           name == kind::kSaltCheck || name == kind::kSideBySide || name == kind::kBesideReading ||
+           name == kind::kMonthSigning;
 }
 
 void addFact(record::StationFacts& facts, const FactRow& row) {
@@ -384,6 +389,9 @@ void addFact(record::StationFacts& facts, const FactRow& row) {
     } else if (row.kind == kind::kBesideReading) {
         if (auto reading = besideReadingFrom(row.subject, object); !withdrawn)
             facts.besideReadings.push_back(std::move(reading));
+    } else if (row.kind == kind::kMonthSigning) {
+        if (auto signing = monthSigningFrom(row.subject, object); !withdrawn)
+            facts.signings.push_back(std::move(signing));
     } else if (row.kind == kind::kLimit) {
         if (LimitBody limit = limitFrom(row.body); !withdrawn)
             facts.limits[std::move(limit.limit)] = limit.value;

@@ -29,6 +29,7 @@ inline constexpr std::string_view kPairCheck = "pair_check";
 inline constexpr std::string_view kSaltCheck = "salt_check";
 inline constexpr std::string_view kSideBySide = "side_by_side";
 inline constexpr std::string_view kBesideReading = "beside_reading";
+inline constexpr std::string_view kMonthSigning = "month_signing";
 } // namespace kind
 
 /// One fact, ready to be appended.

@@ -32,6 +32,8 @@
 --   beside_reading  comparison (a side_by_side), instant, humidity [digits, decimals], temperature, other_dry
 --                 other_wet own_dry own_wet (as an observation's dry), other_wick own_wick, pressure, wind, note,
 --                 withdrawn
+--   month_signing month ("2025-03"), at (UTC, s), by, note, open_queries, numbers (summary.csv as signed), readings
+--                 [[observation, its revisions then], …], withdrawn
 --   limit         name, from, value (absent: the built-in one), withdrawn
 --
 -- A kind that a reader does not know is kept and passed over.

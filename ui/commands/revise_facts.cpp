@@ -38,6 +38,9 @@ std::vector<record::SideBySide>& listOf(record::StationFacts& facts, const recor
 std::vector<record::BesideReading>& listOf(record::StationFacts& facts, const record::BesideReading*) {
     return facts.besideReadings;
 }
+std::vector<record::MonthSigning>& listOf(record::StationFacts& facts, const record::MonthSigning*) {
+    return facts.signings;
+}
 
 /// Lays the fact in, or takes it out; what stood there before is returned.
 template <typename Fact>

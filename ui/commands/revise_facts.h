@@ -22,7 +22,8 @@ struct FactEdit {
                  std::optional<record::PeriodChange>, std::optional<record::Thermometer>,
                  std::optional<record::Fitting>, std::optional<record::Correction>,
                  std::optional<record::PairCheck>, std::optional<record::SaltCheck>,
-                 std::optional<record::SideBySide>, std::optional<record::BesideReading>>
+                 std::optional<record::SideBySide>, std::optional<record::BesideReading>,
+                 std::optional<record::MonthSigning>>
         after;
 };
 

@@ -103,7 +103,7 @@ tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& 
         {QStringLiteral("summary.csv"),
          [&] {
              return std::optional{
-                 bytesOf(csvText(report::summaryHeader(), report::summaryRows(report.summary)))};
+                 bytesOf(csvText(report::summaryHeader(report.options), report::summaryRows(report.summary)))};
          }},
         {QStringLiteral("report.pdf"),
          [&] {

@@ -94,6 +94,10 @@ constexpr std::array kRules{
               QT_TRANSLATE_NOOP("limits",
                                 "Asks which was misread when the dry bulb stands outside the maximum and "
                                 "minimum that were read.")},
+    RuleEntry{"month", QT_TRANSLATE_NOOP("limits", "The month's numbers"),
+              QT_TRANSLATE_NOOP(
+                  "limits", "When a month has too few readings for a mean, and which days are counted "
+                            "as damp or dry. The stricter rule is 5 and 3 days. Holds for whole months.")},
     RuleEntry{"fine-but-saturated", QT_TRANSLATE_NOOP("limits", "Saturated in fine weather"),
               QT_TRANSLATE_NOOP("limits",
                                 "Asks about the wick when the air seems saturated and neither fog nor "
@@ -171,6 +175,10 @@ constexpr std::array kNames{
     NameEntry{"fine-but-saturated.humidity", QT_TRANSLATE_NOOP("limits", "ask from a humidity of")},
     NameEntry{"max-min.tolerance", QT_TRANSLATE_NOOP("limits", "by more than")},
     NameEntry{"max-min.hours", QT_TRANSLATE_NOOP("limits", "also the next maximum and minimum within")},
+    NameEntry{"days-missing", QT_TRANSLATE_NOOP("limits", "no mean with so many days missing")},
+    NameEntry{"days-in-a-row", QT_TRANSLATE_NOOP("limits", "no mean with so many missing in a row")},
+    NameEntry{"damp-day", QT_TRANSLATE_NOOP("limits", "count days at or above a humidity of")},
+    NameEntry{"dry-day", QT_TRANSLATE_NOOP("limits", "count days at or below a humidity of")},
     NameEntry{"read-right", QT_TRANSLATE_NOOP("limits", "mark where belief in the reading falls below")},
 };
 
@@ -181,6 +189,7 @@ struct PhraseEntry {
 
 constexpr std::array kUnits{
     PhraseEntry{"readings", QT_TRANSLATE_NOOP("limits", "readings")},
+    PhraseEntry{"days", QT_TRANSLATE_NOOP("limits", "days")},
     PhraseEntry{"years", QT_TRANSLATE_NOOP("limits", "years")},
     PhraseEntry{"h", QT_TRANSLATE_NOOP("limits", "h")},
     PhraseEntry{"min", QT_TRANSLATE_NOOP("limits", "min")},
@@ -190,6 +199,7 @@ constexpr std::array kUnits{
 
 constexpr std::array kSources{
     PhraseEntry{"common practice, no source", QT_TRANSLATE_NOOP("limits", "common practice, no source")},
+    PhraseEntry{"WMO-No. 1203, from memory", QT_TRANSLATE_NOOP("limits", "WMO-No. 1203, from memory")},
     PhraseEntry{"our judgement", QT_TRANSLATE_NOOP("limits", "our judgement")},
     PhraseEntry{"computed", QT_TRANSLATE_NOOP("limits", "computed")},
 };
