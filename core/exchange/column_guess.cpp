@@ -5,6 +5,7 @@
 #include "core/exchange/column_words.h"
 
 #include <algorithm>
+#include <array>
 
 namespace wickbook::exchange {
 
@@ -132,11 +133,17 @@ tl::expected<void, ImportError> takeGiven(std::vector<GuessedColumn>& columns,
     return {};
 }
 
+/// Fields that only an export of ours means by these names.
+bool isExportsOwn(ImportField field) {
+    return field == ImportField::Zone || field == ImportField::UtcOffset;
+}
+
 /// Gives each field that is still free to the column whose header names it best.
-void guessByHeader(std::vector<GuessedColumn>& columns, const std::vector<HeaderMeaning>& meanings) {
+void guessByHeader(std::vector<GuessedColumn>& columns, const std::vector<HeaderMeaning>& meanings,
+                   bool exported) {
     for (int number = 0; number < kImportFieldCount; ++number) {
         const auto field = static_cast<ImportField>(number);
-        if (carries(columns, field)) {
+        if (carries(columns, field) || (isExportsOwn(field) && !exported)) {
             continue;
         }
         std::optional<std::size_t> best;
@@ -164,6 +171,15 @@ std::vector<GuessedColumn> unnamedColumns(const std::vector<std::string>& header
 
 } // namespace
 
+bool isExportHeader(const std::vector<std::string>& header) {
+    static constexpr std::array<std::string_view, 6> kOurs{"time_utc", "utc_offset",     "dry_read",
+                                                           "wet_read", "missing_reason", "read_back"};
+    return std::all_of(kOurs.begin(), kOurs.end(), [&](std::string_view name) {
+        return std::any_of(header.begin(), header.end(),
+                           [name](const std::string& text) { return trimmedCell(text) == name; });
+    });
+}
+
 std::vector<std::string> numberedHeader(std::size_t count) {
     std::vector<std::string> header;
     for (std::size_t i = 1; i <= count; ++i) {
@@ -186,7 +202,7 @@ std::vector<GuessedColumn> proposedColumns(const std::vector<std::string>& heade
                                            const std::vector<std::vector<std::string>>& rows) {
     std::vector<HeaderMeaning> meanings;
     auto columns = unnamedColumns(header, meanings);
-    guessByHeader(columns, meanings);
+    guessByHeader(columns, meanings, isExportHeader(header));
     guessByValues(columns, rows);
     return columns;
 }
@@ -199,7 +215,7 @@ tl::expected<std::vector<GuessedColumn>, ImportError> guessColumns(const std::ve
         return tl::unexpected(given.error());
     }
     if (!options.layout) {
-        guessByHeader(columns, meanings);
+        guessByHeader(columns, meanings, isExportHeader(header));
     }
     if (!carriesTime(columns)) {
         return tl::unexpected(ImportError{ImportErrorKind::NoTimeColumn, csvLine(header)});

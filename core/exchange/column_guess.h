@@ -26,6 +26,10 @@ HeaderMeaning headerMeaning(std::string_view header);
 /// Names for the columns of a file without a header: "1", "2", …
 std::vector<std::string> numberedHeader(std::size_t count);
 
+/// Whether these are the columns of our own export: time_utc, utc_offset, dry_read, wet_read, missing_reason
+/// and read_back among them. Elsewhere "zone" and "utc_offset" may mean anything and are left aside.
+bool isExportHeader(const std::vector<std::string>& header);
+
 bool carries(const std::vector<GuessedColumn>& columns, ImportField field);
 /// A time, or a date with an hour or a clock time.
 bool carriesTime(const std::vector<GuessedColumn>& columns);

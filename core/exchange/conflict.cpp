@@ -96,13 +96,18 @@ record::Observation mergedForRevision(const record::Observation& book, const rec
     if (merged.wick == record::WickState::NotGiven) {
         merged.wick = book.wick;
     }
-    // Files have no column for these.
-    merged.wickCare = book.wickCare;
-    merged.repeats = book.repeats;
+    if (merged.wickCare == record::WickCare::None) {
+        merged.wickCare = book.wickCare;
+    }
+    if (merged.repeats.empty()) {
+        merged.repeats = book.repeats;
+    }
     keepWhereBlank(merged.paper, book.paper);
     const bool sameReadings = merged.dry == book.dry && merged.wet == book.wet &&
                               merged.pressure == book.pressure && merged.wick == book.wick;
-    merged.readBack = sameReadings && book.readBack;
+    const bool filesReadings = merged.dry == file.dry && merged.wet == file.wet &&
+                               merged.pressure == file.pressure && merged.wick == file.wick;
+    merged.readBack = (filesReadings && file.readBack) || (sameReadings && book.readBack);
     if (sameReadings && merged.quality == record::Quality::NotJudged) {
         merged.quality = book.quality;
     }

@@ -9,8 +9,11 @@ namespace wickbook::exchange {
 namespace {
 
 constexpr std::array<std::string_view, kImportFieldCount> kFieldNames{
-    "time", "date", "hour", "clock", "dry",      "wet",    "wick",    "pressure", "weather",
-    "wind", "max",  "min",  "note",  "observer", "origin", "quality", "unit",     "pressure_source"};
+    "time",         "date",      "hour",    "clock",          "dry",        "wet",
+    "wick",         "pressure",  "weather", "wind",           "max",        "min",
+    "note",         "observer",  "origin",  "quality",        "unit",       "pressure_source",
+    "max_min_unit", "wick_care", "whirls",  "missing_reason", "from_paper", "paper_book",
+    "paper_page",   "read_back", "zone",    "utc_offset"};
 
 constexpr std::array<std::string_view, 11> kReasonNames{
     "no-time",      "bad-time",   "double-time",     "impossible-time", "bad-number", "bad-word",

@@ -93,6 +93,7 @@ tl::expected<void, ImportError> Planner::takeHeader(CsvReader& reader) {
         return tl::unexpected(std::move(columns.error()));
     }
     plan_.columns = std::move(*columns);
+    options_.exported = !options_.headless && isExportHeader((*header)->cells);
     for (const auto& column : plan_.columns) {
         if (column.field && column.unit) {
             options_.columnUnits.emplace(*column.field, *column.unit);

@@ -37,7 +37,14 @@
 ///   --unit, else the thermometer's.
 /// - Weather words that are not ours stay, with the words beside them, in the note.
 /// - "below" or "<" for a bulb: the column had gone into it.
-/// - Origin "missing" needs no readings; its note is the reason ("reason; note" where there is more).
+/// - Origin "missing" needs no readings; its note is the reason ("reason; note" where there is more), unless
+/// a
+///   column of its own has it.
+/// - A file with the columns of our own export is read as it was written, for it must come back unchanged:
+/// blanks
+///   at the ends of texts stay, an empty cell is the only missing one (-99.9 is a number there), a line may
+///   hold nothing but a note, date and hour are taken by their word, and the apostrophe that keeps a text
+///   from being a formula (spreadsheet_text.h) is taken off.
 
 namespace wickbook::exchange {
 
@@ -62,10 +69,20 @@ enum class ImportField {
     Observer,
     Origin,
     Quality,
-    Unit,          ///< of dry and wet in this row
-    PressureSource ///< a pressure is taken over only where this says "read"
+    Unit,           ///< of dry and wet in this row
+    PressureSource, ///< a pressure is taken over only where this says "read"
+    MaxMinUnit,     ///< of maximum and minimum in this row
+    WickCare,       ///< "wetted", "changed"
+    Whirls,         ///< whirls_text.h
+    MissingReason,
+    FromPaper, ///< yes: copied from a page of the paper register
+    PaperBook,
+    PaperPage,
+    ReadBack, ///< yes: read back against the paper and found equal
+    Zone,     ///< by whose clock it was read; does not move the reading
+    UtcOffset ///< of that clock; does not move the reading
 };
-inline constexpr int kImportFieldCount = 18;
+inline constexpr int kImportFieldCount = 28;
 std::string_view fieldName(ImportField field); ///< "time", "dry", …
 std::optional<ImportField> fieldFromName(std::string_view name);
 
@@ -90,6 +107,7 @@ struct ImportOptions {
     units::DecimalMark decimal = units::DecimalMark::Either;
     std::optional<record::Zone> zone; ///< for times without an offset; none: the station's
     std::map<ImportField, units::TemperatureUnit> columnUnits; ///< by header ("dry_F"), goes before unit
+    bool exported = false; ///< the cells are those of our own export; found from the header
 };
 
 enum class RejectReason {

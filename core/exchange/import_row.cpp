@@ -2,6 +2,8 @@
 #include "core/exchange/import_row.h"
 
 #include "core/exchange/cell_text.h"
+#include "core/exchange/spreadsheet_text.h"
+#include "core/exchange/whirls_text.h"
 #include "core/record/derived_reading.h"
 #include "core/record/observing_hours.h"
 
@@ -31,27 +33,11 @@ std::string detailOf(units::DecimalError error) {
     return "not-a-number";
 }
 
-/// The units of dry and wet that a "unit" cell names.
+/// The units that a cell names: of dry and wet, or of maximum and minimum.
 struct RowUnits {
-    std::optional<TemperatureUnit> dry;
-    std::optional<TemperatureUnit> wet;
+    std::optional<TemperatureUnit> first;
+    std::optional<TemperatureUnit> second;
 };
-
-std::optional<TemperatureUnit> unitFromText(std::string_view text) {
-    std::string name = loweredAscii(trimmedCell(text));
-    for (const std::string_view sign : {"\u00B0", "\u00BA", "deg"}) {
-        if (name.starts_with(sign)) {
-            name = std::string(trimmedCell(std::string_view(name).substr(sign.size())));
-        }
-    }
-    if (name == "c" || name == "celsius") {
-        return TemperatureUnit::Celsius;
-    }
-    if (name == "f" || name == "fahrenheit") {
-        return TemperatureUnit::Fahrenheit;
-    }
-    return std::nullopt;
-}
 
 /// Reads one row; the first refusal is kept, and what comes after it is not looked at.
 class RowReader {
@@ -77,11 +63,19 @@ private:
     temperature(ImportField field, std::optional<TemperatureUnit> rowUnit, TemperatureUnit thermometer);
     record::BulbReading bulb(ImportField field, std::optional<TemperatureUnit> rowUnit,
                              TemperatureUnit thermometer);
-    RowUnits rowUnits();
+    RowUnits rowUnits(ImportField field);
+    /// A text that was typed; what our own export did to it is undone.
+    [[nodiscard]] std::string words(ImportField field) const {
+        return options_.exported ? fromSpreadsheetText(cell(field)) : std::string(trimmedCell(cell(field)));
+    }
+    bool yesOrNo(ImportField field);
     void readInstruments(record::Observation& values, const record::Thermometer* dry,
                          const record::Thermometer* wet);
     void readWords(record::Observation& values);
     void readWeather(record::Observation& values);
+    void readCare(record::Observation& values);
+    void readClock(record::Observation& values);
+    void readReason(record::Observation& values);
 
     const FieldCells& cells_;
     const record::StationRecord& station_;
@@ -93,6 +87,12 @@ std::optional<units::Decimal> RowReader::number(ImportField field) {
     const std::string text = cell(field);
     if (isMissingWord(text)) {
         return std::nullopt;
+    }
+    if (options_.exported) {
+        // Our own numbers have points; a spreadsheet may have put commas since.
+        if (const auto own = units::parseDecimal(text, units::DecimalMark::Point)) {
+            return *own;
+        }
     }
     const auto value = units::parseDecimal(text, options_.decimal);
     if (!value) {
@@ -126,37 +126,41 @@ record::BulbReading RowReader::bulb(ImportField field, std::optional<Temperature
     return {temperature(field, rowUnit, thermometer), false};
 }
 
-RowUnits RowReader::rowUnits() {
-    const std::string text = cell(ImportField::Unit);
+RowUnits RowReader::rowUnits(ImportField field) {
+    const std::string text = cell(field);
     if (isMissingWord(text)) {
         return {};
     }
     const auto divide = text.find(';');
-    const auto dry = unitFromText(std::string_view(text).substr(0, divide));
-    const auto wet =
-        divide == std::string::npos ? dry : unitFromText(std::string_view(text).substr(divide + 1));
-    if (!dry || !wet) {
-        refuse(RejectReason::BadWord, ImportField::Unit);
+    const auto first = temperatureUnitFromText(std::string_view(text).substr(0, divide));
+    const auto second = divide == std::string::npos
+                            ? first
+                            : temperatureUnitFromText(std::string_view(text).substr(divide + 1));
+    if (!first || !second) {
+        refuse(RejectReason::BadWord, field);
     }
-    return {dry, wet};
+    return {first, second};
 }
 
 void RowReader::readInstruments(record::Observation& values, const record::Thermometer* dry,
                                 const record::Thermometer* wet) {
     const auto dryUnit = dry == nullptr ? TemperatureUnit::Celsius : dry->unit;
     const auto wetUnit = wet == nullptr ? dryUnit : wet->unit;
-    const auto units = rowUnits();
-    values.dry = bulb(ImportField::Dry, units.dry, dryUnit);
-    values.wet = bulb(ImportField::Wet, units.wet, wetUnit);
-    values.maximum = temperature(ImportField::Maximum, units.dry, dryUnit);
-    values.minimum = temperature(ImportField::Minimum, units.dry, dryUnit);
+    const auto units = rowUnits(ImportField::Unit);
+    values.dry = bulb(ImportField::Dry, units.first, dryUnit);
+    values.wet = bulb(ImportField::Wet, units.second, wetUnit);
+    const auto extremes = rowUnits(ImportField::MaxMinUnit);
+    values.maximum =
+        temperature(ImportField::Maximum, extremes.first ? extremes.first : units.first, dryUnit);
+    values.minimum =
+        temperature(ImportField::Minimum, extremes.second ? extremes.second : units.first, dryUnit);
 
     const auto source = cells_.find(ImportField::PressureSource);
     const bool read = source == cells_.end() || loweredAscii(trimmedCell(source->second)) ==
                                                     record::pressureSourceName(record::PressureSource::Read);
     if (read) {
         values.pressure = number(ImportField::Pressure);
-        if (values.pressure && options_.decimal == units::DecimalMark::Either &&
+        if (values.pressure && options_.decimal == units::DecimalMark::Either && !options_.exported &&
             isGroupedPressure(*values.pressure)) {
             refuse(RejectReason::BadNumber, ImportField::Pressure, "grouped-digits");
         }
@@ -226,24 +230,118 @@ void RowReader::readWords(record::Observation& values) {
         }
         values.quality = read.value_or(record::Quality::NotJudged);
     }
-    values.observer = std::string(trimmedCell(cell(ImportField::Observer)));
-    values.note = cell(ImportField::Note);
+    values.observer = words(ImportField::Observer);
+    values.note = options_.exported ? words(ImportField::Note) : cell(ImportField::Note);
     readWeather(values);
+    readCare(values);
+}
+
+bool RowReader::yesOrNo(ImportField field) {
+    const std::string text = cell(field);
+    const auto word = loweredAscii(trimmedCell(text));
+    if (isMissingWord(text) || word == "no" || word == "false" || word == "0") {
+        return false;
+    }
+    // A spreadsheet may have made a truth value of it.
+    if (word != "yes" && word != "true" && word != "1") {
+        refuse(RejectReason::BadWord, field);
+    }
+    return true;
+}
+
+void RowReader::readCare(record::Observation& values) {
+    const std::string care = cell(ImportField::WickCare);
+    if (!isMissingWord(care)) {
+        const auto word = loweredAscii(trimmedCell(care));
+        if (word != "wetted" && word != "changed") {
+            refuse(RejectReason::BadWord, ImportField::WickCare);
+        }
+        values.wickCare = word == "wetted" ? record::WickCare::Wetted : record::WickCare::Changed;
+    }
+    if (const std::string whirls = cell(ImportField::Whirls); !isMissingWord(whirls)) {
+        auto read = parseWhirls(whirls, options_.exported ? units::DecimalMark::Point : options_.decimal);
+        if (!read) {
+            refuse(RejectReason::BadWord, ImportField::Whirls);
+        } else {
+            values.repeats = std::move(*read);
+        }
+    }
+    const auto given = [this](ImportField field) {
+        return options_.exported || !isMissingWord(cell(field)) ? words(field) : std::string{};
+    };
+    record::PaperPlace place{given(ImportField::PaperBook), given(ImportField::PaperPage)};
+    if (yesOrNo(ImportField::FromPaper) || !place.book.empty() || !place.page.empty()) {
+        values.paper = std::move(place);
+    }
+    values.readBack = yesOrNo(ImportField::ReadBack);
+    values.missingReason = given(ImportField::MissingReason);
+}
+
+/// The zone and the offset that were in force, where the file says so: the station's may have been put right
+/// since.
+void RowReader::readClock(record::Observation& values) {
+    if (const std::string name{trimmedCell(cell(ImportField::Zone))}; !isMissingWord(name)) {
+        const auto zone = record::Zone::named(name);
+        if (!zone) {
+            refuse(RejectReason::BadWord, ImportField::Zone);
+            return;
+        }
+        values.zone = name;
+        values.offset = zone->offsetAt(values.instant);
+    }
+    if (const std::string offset{trimmedCell(cell(ImportField::UtcOffset))}; !isMissingWord(offset)) {
+        const auto read = record::parseTime("2000-01-01T00:00:00" + offset);
+        if (!read || !read->offset) {
+            refuse(RejectReason::BadWord, ImportField::UtcOffset);
+            return;
+        }
+        values.offset = *read->offset;
+    }
+}
+
+/// In a file without a column for the reason, the note of a missing reading has it in front; with one, the
+/// note of our own export repeats it there.
+void RowReader::readReason(record::Observation& values) {
+    static constexpr std::string_view kDivide = "; ";
+    if (!cells_.contains(ImportField::MissingReason)) {
+        if (!values.dry.given() && !values.wet.given()) {
+            // Where nothing stands before the mark, what follows is the reason.
+            while (values.note.starts_with(kDivide)) {
+                values.note.erase(0, kDivide.size());
+            }
+            const auto divide = values.note.find(kDivide);
+            values.missingReason = values.note.substr(0, divide);
+            values.note =
+                divide == std::string::npos ? std::string{} : values.note.substr(divide + kDivide.size());
+        }
+        return;
+    }
+    if (values.missingReason.empty() || !values.note.starts_with(values.missingReason)) {
+        return;
+    }
+    const std::string rest = values.note.substr(values.missingReason.size());
+    if (rest.empty()) {
+        values.note.clear();
+    } else if (rest.starts_with(kDivide)) {
+        values.note = rest.substr(kDivide.size());
+    }
 }
 
 bool saysAnything(const record::Observation& values) {
     return values.dry.given() || values.wet.given() || values.pressure || values.maximum || values.minimum ||
-           values.windBeaufort || values.weather;
+           values.windBeaufort || values.weather || !values.repeats.empty();
 }
 
 tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order) {
-    const auto time = rowTime(cells_, station_, options_.zone, order, options_.doubleTimes);
+    const auto time =
+        rowTime(cells_, station_, options_.zone, order, options_.doubleTimes, options_.exported);
     record::Observation values;
     if (time) {
         record::placeInTime(values, station_, time->instant);
         if (time->hour) {
             values.hour = *time->hour;
         }
+        readClock(values);
     }
     // The units depend on the thermometers of the day; a row without a time is only asked whether it is
     // empty.
@@ -252,7 +350,7 @@ tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order)
     readInstruments(values, station_.dryThermometerAt(instant), station_.wetThermometerAt(instant));
 
     const bool missing = values.origin == record::Origin::Missing;
-    if (!refusal_ && !missing && !saysAnything(values)) {
+    if (!refusal_ && !missing && !options_.exported && !saysAnything(values)) {
         refuse(RejectReason::NothingRead,
                cells_.contains(ImportField::Dry) ? ImportField::Dry : ImportField::Wet);
     } else if (!time) {
@@ -261,14 +359,8 @@ tl::expected<record::Observation, RejectedLine> RowReader::read(DateOrder order)
     if (refusal_) {
         return tl::unexpected(*refusal_);
     }
-    if (missing && !values.dry.given() && !values.wet.given()) {
-        // Where nothing stands before the mark, what follows is the reason.
-        while (values.note.starts_with("; ")) {
-            values.note.erase(0, 2);
-        }
-        const auto divide = values.note.find("; ");
-        values.missingReason = values.note.substr(0, divide);
-        values.note = divide == std::string::npos ? std::string{} : values.note.substr(divide + 2);
+    if (missing) {
+        readReason(values);
     }
     return values;
 }

@@ -222,7 +222,7 @@ bool liesInTheYears(Instant instant) {
 
 tl::expected<RowTime, RejectedLine> timeOfRow(const TimeCells& cells, const record::StationRecord& station,
                                               const std::optional<record::Zone>& zone, DateOrder order,
-                                              DoubleTimes doubleTimes) {
+                                              DoubleTimes doubleTimes, bool exported) {
     std::optional<record::StationDate> date;
     if (const auto text = cells.value(ImportField::Date)) {
         const auto read = readDate(*text, order);
@@ -266,6 +266,9 @@ tl::expected<RowTime, RejectedLine> timeOfRow(const TimeCells& cells, const reco
         }
         const auto filed = filedAt(station, result.instant, date, *hour);
         if (!filed) {
+            if (exported && date) {
+                result.hour = record::ObservingHour{*date, *hour};
+            }
             return result;
         }
         if (std::chrono::abs(*record::momentOf(station, *filed) - result.instant) > kFarthestFromHour) {
@@ -334,9 +337,9 @@ tl::expected<RowTime, RejectedLine> timeOfRow(const TimeCells& cells, const reco
 
 tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& row, const record::StationRecord& station,
                                             const std::optional<record::Zone>& zone, DateOrder order,
-                                            DoubleTimes doubleTimes) {
+                                            DoubleTimes doubleTimes, bool exported) {
     const TimeCells cells{row};
-    auto time = timeOfRow(cells, station, zone, order, doubleTimes);
+    auto time = timeOfRow(cells, station, zone, order, doubleTimes, exported);
     if (time && !liesInTheYears(time->instant)) {
         const auto field = cells.value(ImportField::Time) ? ImportField::Time : ImportField::Date;
         return tl::unexpected(cells.refuse(RejectReason::BadTime, field, "no-such-date"));

@@ -22,10 +22,13 @@ struct RowTime {
 };
 
 /// Errors: NoTime, BadTime, DoubleTime, ImpossibleTime, with field, value and detail. zone: for times without
-/// an offset; none: the station's. doubleTimes: what becomes of a time that the clock showed twice.
+/// an offset; none: the station's. doubleTimes: what becomes of a time that the clock showed twice. exported:
+/// a date and an hour beside a time stand for themselves, though the station may not observe at that hour any
+/// more.
 tl::expected<RowTime, RejectedLine> rowTime(const FieldCells& cells, const record::StationRecord& station,
                                             const std::optional<record::Zone>& zone, DateOrder order,
-                                            DoubleTimes doubleTimes = DoubleTimes::Reject);
+                                            DoubleTimes doubleTimes = DoubleTimes::Reject,
+                                            bool exported = false);
 
 /// A clock time at the station: its zone may have changed, so every period is asked, and one moment must come
 /// of it.

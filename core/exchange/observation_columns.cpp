@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/observation_columns.h"
 
+#include "core/exchange/spreadsheet_text.h"
+#include "core/exchange/whirls_text.h"
 #include "core/units/number_text.h"
 
 #include <array>
@@ -22,17 +24,34 @@ std::string readText(const record::BulbReading& bulb) {
 }
 
 std::string_view unitText(const record::BulbReading& bulb) {
-    return !bulb.value ? "" : bulb.value->unit == units::TemperatureUnit::Celsius ? "c" : "f";
+    return bulb.value ? temperatureUnitText(bulb.value->unit) : std::string_view{};
 }
 
-/// "c" or "f"; "f;c" where the dry and the wet thermometer differ.
-std::string rowUnit(const record::Observation& values) {
-    const std::string dry{unitText(values.dry)};
-    const std::string wet{unitText(values.wet)};
-    if (dry.empty() || wet.empty() || dry == wet) {
-        return dry.empty() ? wet : dry;
+/// "c" or "f"; "f;c" where the two thermometers differ.
+std::string pairUnit(std::string_view first, std::string_view second) {
+    if (first.empty() || second.empty() || first == second) {
+        return std::string(first.empty() ? second : first);
     }
-    return dry + ";" + wet;
+    return std::string(first) + ";" + std::string(second);
+}
+
+std::string rowUnit(const record::Observation& values) {
+    return pairUnit(unitText(values.dry), unitText(values.wet));
+}
+
+std::string readText(const std::optional<units::ReadTemperature>& read) {
+    return read ? read->value.toText() : std::string{};
+}
+
+std::string maxMinUnit(const record::Observation& values) {
+    const auto name = [](const std::optional<units::ReadTemperature>& read) {
+        return read ? temperatureUnitText(read->unit) : std::string_view{};
+    };
+    return pairUnit(name(values.maximum), name(values.minimum));
+}
+
+std::string careText(record::WickCare care) {
+    return care == record::WickCare::None ? "" : care == record::WickCare::Wetted ? "wetted" : "changed";
 }
 
 std::string usedText(const record::UsedBulb& bulb) {
@@ -170,16 +189,72 @@ constexpr std::array kColumns{
     ObservationColumn{"findings", "string", "", "",
                       "Codes of what the checks have to say, joined by a semicolon.",
                       [](const CheckedReading& r, const StationRecord&) { return codes(r.findings); }},
-    ObservationColumn{
-        "observer", "string", "", "", "Initials.",
-        [](const CheckedReading& r, const StationRecord&) { return r.reading.values().observer; }},
-    ObservationColumn{
-        "note", "string", "", "", "Note; for a missing reading its reason.",
-        [](const CheckedReading& r, const StationRecord&) { return noteText(r.reading.values()); }},
-    ObservationColumn{"revision", "integer", "", "", "Revisions of this reading: 1 as first written.",
+    ObservationColumn{"observer", "string", "", "", "Initials. Text: see note.",
                       [](const CheckedReading& r, const StationRecord&) {
-                          return std::to_string(r.reading.stored.revisionCount);
+                          return spreadsheetText(r.reading.values().observer);
                       }},
+    ObservationColumn{
+        "note", "string", "", "",
+        "Note; for a missing reading its reason, then a semicolon, a blank and the note. Text: where it "
+        "would "
+        "begin like a formula of a spreadsheet (=, +, -, @, also in full width or behind blanks, a tab, the "
+        "end of a line), an apostrophe stands in front, and likewise in front of apostrophes before such a "
+        "beginning; take one apostrophe off to have the text as typed.",
+        [](const CheckedReading& r, const StationRecord&) {
+            return spreadsheetText(noteText(r.reading.values()));
+        }},
+    ObservationColumn{
+        "revision", "integer", "", "",
+        "Revisions of this reading: 1 as first written. The history stays in the book: where this "
+        "file is brought into another one, each reading begins there with 1.",
+        [](const CheckedReading& r, const StationRecord&) {
+            return std::to_string(r.reading.stored.revisionCount);
+        }},
+    ObservationColumn{
+        "max_read", "decimal", "", "", "Maximum thermometer as read, in the unit of max_min_unit.",
+        [](const CheckedReading& r, const StationRecord&) { return readText(r.reading.values().maximum); }},
+    ObservationColumn{
+        "min_read", "decimal", "", "", "Minimum thermometer as read, in the unit of max_min_unit.",
+        [](const CheckedReading& r, const StationRecord&) { return readText(r.reading.values().minimum); }},
+    ObservationColumn{
+        "max_min_unit", "string", "", "", "Unit of max_read and min_read: c, f, or both as maximum;minimum.",
+        [](const CheckedReading& r, const StationRecord&) { return maxMinUnit(r.reading.values()); }},
+    ObservationColumn{
+        "wick_care", "string", "", "", "What was done to the wick before the reading: wetted or changed.",
+        [](const CheckedReading& r, const StationRecord&) { return careText(r.reading.values().wickCare); }},
+    ObservationColumn{
+        "whirls", "string", "", "",
+        "Each whirl of the instrument in turn, as read: wet 14.2 c dry 16.0 c; wet 14.1 c dry "
+        "16.0 c, with c or f for the unit; a bulb not read is left out, a whirl without either "
+        "is empty.",
+        [](const CheckedReading& r, const StationRecord&) { return whirlsText(r.reading.values().repeats); }},
+    ObservationColumn{"missing_reason", "string", "", "", "Why nothing was read. Text: see note.",
+                      [](const CheckedReading& r, const StationRecord&) {
+                          return spreadsheetText(r.reading.values().missingReason);
+                      }},
+    ObservationColumn{"from_paper", "boolean", "", "",
+                      "yes where the reading was copied from a page of the paper register.",
+                      [](const CheckedReading& r, const StationRecord&) {
+                          return std::string(r.reading.values().paper ? "yes" : "no");
+                      }},
+    ObservationColumn{"paper_book", "string", "", "", "Book of the paper register. Text: see note.",
+                      [](const CheckedReading& r, const StationRecord&) {
+                          const auto& paper = r.reading.values().paper;
+                          return paper ? spreadsheetText(paper->book) : std::string{};
+                      }},
+    ObservationColumn{"paper_page", "string", "", "", "Page in that book. Text: see note.",
+                      [](const CheckedReading& r, const StationRecord&) {
+                          const auto& paper = r.reading.values().paper;
+                          return paper ? spreadsheetText(paper->page) : std::string{};
+                      }},
+    ObservationColumn{
+        "read_back", "boolean", "", "",
+        "yes where the line was read back against the paper since it last changed, and found equal.",
+        [](const CheckedReading& r, const StationRecord&) {
+            return std::string(r.reading.values().readBack ? "yes" : "no");
+        }},
+    ObservationColumn{"zone", "string", "", "", "Time zone by whose clock it was read, by its IANA name.",
+                      [](const CheckedReading& r, const StationRecord&) { return r.reading.values().zone; }},
 };
 
 } // namespace

@@ -9,10 +9,11 @@
 #include <vector>
 
 /// The table of observation columns (CSV written by export and the month report): name, how a cell is
-/// written, the CF standard name and unit for the sidecar. Names and order are relied on by others. Columns
-/// of what was read (time_utc, hour, dry_read, wet_read, unit, wick, pressure_hpa where pressure_source is
-/// "read", weather, wind_beaufort, origin, quality, observer, note) come back unchanged through the import;
-/// the others are derived and passed over there. A missing value is an empty cell.
+/// written, the CF standard name and unit for the sidecar. Names and order are relied on by others: new ones
+/// are added at the end. Everything that an observation holds (record/observation.h) has a column and comes
+/// back unchanged through the import, the other columns are derived and passed over there. Not in a file of
+/// observations: those withdrawn, and the history: revision begins with 1 in the book that takes it in. A
+/// missing value is an empty cell.
 
 namespace wickbook::exchange {
 

@@ -160,7 +160,9 @@ TEST(Export, WritesObservationsAndTheirMetadata) {
                             "dry_used_c", "wet_used_c", "wick", "pressure_hpa", "pressure_source",
                             "relative_humidity_pct", "relative_humidity_u95_pct", "dew_point_c",
                             "vapour_pressure_hpa", "weather", "wind_beaufort", "origin", "quality",
-                            "quality_code", "set_aside", "findings", "observer", "note", "revision"));
+                            "quality_code", "set_aside", "findings", "observer", "note", "revision",
+                            "max_read", "min_read", "max_min_unit", "wick_care", "whirls", "missing_reason",
+                            "from_paper", "paper_book", "paper_page", "read_back", "zone"));
     EXPECT_EQ(written.rows.size(), 6U);
     EXPECT_EQ(written.rows[2].at("set_aside"), "yes");
     EXPECT_EQ(written.rows[2].at("findings"), "wet-above-dry");

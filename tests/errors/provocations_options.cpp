@@ -152,7 +152,9 @@ std::vector<Provocation> optionProvocations() {
              {"import", "--book", "{book}", "--in", "-", "--in", "-"}),
         said(
             "--map temperature: write FILE_COLUMN=FIELD with one of time, date, hour, clock, dry, wet, wick, "
-            "pressure, weather, wind, max, min, note, observer, origin, quality, unit, pressure_source.",
+            "pressure, weather, wind, max, min, note, observer, origin, quality, unit, pressure_source, "
+            "max_min_unit, wick_care, whirls, missing_reason, from_paper, paper_book, paper_page, read_back, "
+            "zone, utc_offset.",
             {"import", "--book", "{book}", "--in", "-", "--map", "temperature"}),
         said("--decimal can be comma or point; \"dot\" is neither.",
              {"import", "--book", "{book}", "--in", "-", "--decimal", "dot"}),

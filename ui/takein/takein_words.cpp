@@ -66,6 +66,26 @@ QString fieldWords(exchange::ImportField field) {
         return tr("unit of the bulbs");
     case Field::PressureSource:
         return tr("pressure source");
+    case Field::MaxMinUnit:
+        return tr("unit of maximum and minimum");
+    case Field::WickCare:
+        return tr("care of the wick");
+    case Field::Whirls:
+        return tr("whirls");
+    case Field::MissingReason:
+        return tr("why missing");
+    case Field::FromPaper:
+        return tr("copied from paper");
+    case Field::PaperBook:
+        return tr("paper book");
+    case Field::PaperPage:
+        return tr("paper page");
+    case Field::ReadBack:
+        return tr("read back");
+    case Field::Zone:
+        return tr("time zone");
+    case Field::UtcOffset:
+        return tr("offset from UTC");
     }
     return {};
 }

@@ -123,9 +123,25 @@ TEST(GuessColumns, OurOwnExportIsUnderstood) {
     for (const auto& column : *columns) {
         fields += (column.field ? column.header + "=" + std::string(fieldName(*column.field)) + " " : "");
     }
-    EXPECT_EQ(fields, "time_utc=time local_date=date hour=hour dry_read=dry wet_read=wet unit=unit wick=wick "
+    EXPECT_EQ(fields, "time_utc=time local_date=date hour=hour utc_offset=utc_offset dry_read=dry "
+                      "wet_read=wet unit=unit wick=wick "
                       "pressure_hpa=pressure pressure_source=pressure_source weather=weather "
-                      "wind_beaufort=wind origin=origin quality=quality observer=observer note=note ");
+                      "wind_beaufort=wind origin=origin quality=quality observer=observer note=note "
+                      "max_read=max min_read=min max_min_unit=max_min_unit wick_care=wick_care whirls=whirls "
+                      "missing_reason=missing_reason from_paper=from_paper paper_book=paper_book "
+                      "paper_page=paper_page read_back=read_back zone=zone ");
+    EXPECT_TRUE(isExportHeader(observationHeader()));
+}
+
+TEST(GuessColumns, ZoneAndOffsetAreOursOnlyInOurExport) {
+    const auto columns = guessColumns({"time", "dry", "zone", "utc_offset"}, {});
+    ASSERT_TRUE(columns);
+    EXPECT_EQ((*columns)[2].field, std::nullopt);
+    EXPECT_EQ((*columns)[3].field, std::nullopt);
+    ImportOptions options;
+    options.columns = {{"zone", ImportField::Zone}};
+    EXPECT_EQ(guessColumns({"time", "dry", "zone"}, options)->at(2).field, ImportField::Zone);
+    EXPECT_FALSE(isExportHeader({"time_utc", "utc_offset", "dry_read", "wet_read", "note"}));
 }
 
 TEST(GuessColumns, GivenGoesBeforeGuessed) {

@@ -112,6 +112,24 @@ TEST(Conflict, AJudgementGoesWithTheReadingItWasOf) {
     EXPECT_EQ(merged.origin, record::Origin::Observed);
 }
 
+TEST(Conflict, WhatAFileSaysOfWhirlsAndPaperIsTakenAndItsBlanksEraseNothing) {
+    record::Observation book = planOf("2025-03-01T09:00Z,4.2,3.8,\n").observations[0].values;
+    auto file = book;
+    book.repeats = {{celsius(38), celsius(42)}};
+    book.paper = record::PaperPlace{"3", "17"};
+    book.readBack = true;
+    EXPECT_EQ(mergedForRevision(book, file), book);
+    file.repeats = {{celsius(39), celsius(42)}};
+    file.readBack = true;
+    file.paper = record::PaperPlace{"3", "18"};
+    EXPECT_EQ(mergedForRevision(book, file).repeats, file.repeats);
+    EXPECT_EQ(mergedForRevision(book, file).paper, file.paper);
+    // The tick was of the file's readings; with one out of the book between them it is nobody's.
+    file.wet = {};
+    book.readBack = false;
+    EXPECT_FALSE(mergedForRevision(book, file).readBack);
+}
+
 TEST(Conflict, ABlankInTheFileIsNoMissingReading) {
     const auto book = planOf("2025-03-01T09:00Z,4.2,3.8,\n").observations[0].values;
     auto file = book;

@@ -194,6 +194,67 @@ TEST(Row, AMissingReadingHasItsReason) {
     EXPECT_EQ(values.note, "bridge closed");
 }
 
+TEST(Row, AMissingReadingsReasonMayHaveAColumnOfItsOwn) {
+    const auto values = read(row({{ImportField::Dry, ""},
+                                  {ImportField::Origin, "missing"},
+                                  {ImportField::Note, "bridge; closed"},
+                                  {ImportField::MissingReason, " ill "}}));
+    EXPECT_EQ(values.missingReason, "ill");
+    EXPECT_EQ(values.note, "bridge; closed");
+}
+
+TEST(Row, WhatElseAnObservationHolds) {
+    auto fields = row({{ImportField::Dry, "4"},
+                       {ImportField::Maximum, "61"},
+                       {ImportField::Minimum, "-0,5"},
+                       {ImportField::MaxMinUnit, "f;c"},
+                       {ImportField::WickCare, "Wetted"},
+                       {ImportField::Whirls, "wet 3,5 c dry 4 c; wet 3,4 c"},
+                       {ImportField::PaperBook, "Book 3"},
+                       {ImportField::PaperPage, "-"},
+                       {ImportField::ReadBack, "TRUE"},
+                       {ImportField::Zone, "America/New_York"}});
+    const auto values = read(fields);
+    EXPECT_EQ(values.maximum, fahrenheit(61, 0));
+    EXPECT_EQ(values.minimum, celsius(-5));
+    EXPECT_EQ(values.wickCare, record::WickCare::Wetted);
+    ASSERT_EQ(values.repeats.size(), 2U);
+    EXPECT_EQ(values.repeats[1], (record::Repeat{celsius(34), std::nullopt}));
+    EXPECT_EQ(values.paper, (record::PaperPlace{"Book 3", ""}));
+    EXPECT_TRUE(values.readBack);
+    EXPECT_EQ(values.zone, "America/New_York");
+    fields[ImportField::UtcOffset] = "-04:56:02";
+    EXPECT_EQ(read(fields).offset, -std::chrono::seconds{4 * 3600 + 56 * 60 + 2});
+}
+
+TEST(Row, AWordThatIsNoneOfTheColumnsIsTold) {
+    for (const auto& [field, text] :
+         {std::pair{ImportField::WickCare, "mended"}, std::pair{ImportField::Whirls, "3.5/4"},
+          std::pair{ImportField::ReadBack, "perhaps"}, std::pair{ImportField::FromPaper, "ja"},
+          std::pair{ImportField::MaxMinUnit, "k"}, std::pair{ImportField::Zone, "Mars/Dust"},
+          std::pair{ImportField::UtcOffset, "one hour"}}) {
+        EXPECT_EQ(refusal(row({{ImportField::Dry, "4"}, {field, text}})),
+                  "bad-word " + std::string(fieldName(field)) + " '" + text + "'");
+    }
+}
+
+/// An apostrophe in a file that is not ours is the writer's own.
+TEST(Row, OnlyOurOwnExportHasApostrophesTakenOff) {
+    auto fields =
+        row({{ImportField::Dry, "-99.9"}, {ImportField::Note, "'=1"}, {ImportField::Observer, " M "}});
+    fields[ImportField::Wet] = "4";
+    EXPECT_EQ(read(fields).note, "'=1");
+    EXPECT_EQ(read(fields).observer, "M");
+    EXPECT_FALSE(read(fields).dry.given());
+    ImportOptions options;
+    options.exported = true;
+    EXPECT_EQ(read(fields, options).note, "=1");
+    EXPECT_EQ(read(fields, options).observer, " M ");
+    EXPECT_EQ(read(fields, options).dry.value, celsius(-999));
+    fields[ImportField::Dry] = "16,4"; // a spreadsheet has put commas
+    EXPECT_EQ(read(fields, options).dry.value, celsius(164));
+}
+
 TEST(Row, NothingReadOrNoTime) {
     EXPECT_EQ(refusal({{ImportField::Time, ""}, {ImportField::Dry, ""}, {ImportField::Wet, ""}}),
               "nothing-read dry ''");

@@ -84,6 +84,64 @@ std::vector<record::Observation> oddReadings(const record::StationRecord& at) {
     next("2025-10-26T01:30:00Z"); // a clock time that came twice
     next("2025-10-26T00:30:00Z");
     next("1886-03-18T09:00:00Z").dry.value = celsius(0, 3);
+    auto& extremes = next("2025-04-01T09:00:00Z"); // a maximum and a minimum, and no bulb
+    extremes.dry = {};
+    extremes.wet = {};
+    extremes.maximum = fahrenheit(61, 0);
+    extremes.minimum = celsius(-5);
+    auto& onlyMaximum = next("2025-04-01T21:00:00Z");
+    onlyMaximum.dry = {};
+    onlyMaximum.wet = {};
+    onlyMaximum.maximum = celsius(203);
+    auto& whirled = next("2025-04-02T09:00:00Z");
+    whirled.repeats = {
+        {celsius(-5), celsius(1)}, {fahrenheit(31, 0), std::nullopt}, {}, {std::nullopt, celsius(2)}};
+    whirled.wickCare = record::WickCare::Wetted;
+    auto& emptyWhirl = next("2025-04-02T21:00:00Z");
+    emptyWhirl.repeats = {{}};
+    emptyWhirl.wickCare = record::WickCare::Changed;
+    auto& fromPaper = next("2025-04-03T09:00:00Z");
+    fromPaper.paper = record::PaperPlace{"=Book \"3\"", "-17"};
+    fromPaper.readBack = true;
+    next("2025-04-03T21:00:00Z").paper = record::PaperPlace{}; // copied, and nobody wrote from where
+    auto& noReason = next("2025-04-04T09:00:00Z");
+    noReason.dry = {};
+    noReason.wet = {};
+    noReason.origin = record::Origin::Missing;
+    noReason.note = "away; a note that looks like a reason";
+    auto& twice = next("2025-04-04T21:00:00Z");
+    twice.dry = {};
+    twice.wet = {};
+    twice.origin = record::Origin::Missing;
+    twice.missingReason = "ill; at home";
+    twice.note = "ill; at home";
+    next("2025-04-05T09:00:00Z").missingReason = "forgotten"; // read later, and the reason kept
+    auto& blanks = next("2025-04-05T21:00:00Z");
+    blanks.note = "  in front, behind \t";
+    blanks.observer = " M ";
+    auto& noteOnly = next("2025-04-06T09:00:00Z");
+    noteOnly.dry = {};
+    noteOnly.wet = {};
+    noteOnly.note = "hut painted";
+    auto& elsewhere = next("2025-04-06T21:00:00Z"); // the zone was put right after it was read
+    elsewhere.zone = "America/Argentina/Cordoba";
+    elsewhere.offset = -std::chrono::seconds{4 * 3600 + 16 * 60 + 48};
+    next("2025-04-07T15:00:00Z").hour =
+        record::ObservingHour{*record::parseDate("2025-04-07"), std::chrono::hours{14}}; // kept no more
+    auto& cold = next("2025-04-08T09:00:00Z");
+    cold.dry.value = fahrenheit(-999); // elsewhere a mark for nothing read
+    cold.pressure = units::Decimal{1'005, 3};
+    int day = 8;
+    for (const char* note : {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r\n=1", "'=1", "''-1", "'quoted'", "'",
+                             " =1", "\u00A0@x", "\uFF1D1", "a=1",
+                             "\u2212"
+                             "1",
+                             "-", "NA", "\"=1\"", "- -"}) {
+        auto& formula = next("2025-04-08T12:00:00Z");
+        formula.instant += std::chrono::minutes{++day};
+        formula.note = note;
+        formula.observer = note;
+    }
     return all;
 }
 
@@ -112,7 +170,9 @@ TEST(ObservationColumns, NamesAndOrderAreThosePromised) {
         csvLine(observationHeader()),
         "time_utc,local_date,hour,utc_offset,dry_read,wet_read,unit,dry_used_c,wet_used_c,wick,pressure_hpa,"
         "pressure_source,relative_humidity_pct,relative_humidity_u95_pct,dew_point_c,vapour_pressure_hpa,"
-        "weather,wind_beaufort,origin,quality,quality_code,set_aside,findings,observer,note,revision");
+        "weather,wind_beaufort,origin,quality,quality_code,set_aside,findings,observer,note,revision,"
+        "max_read,min_read,max_min_unit,wick_care,whirls,missing_reason,from_paper,paper_book,paper_page,"
+        "read_back,zone");
 }
 
 TEST(ObservationColumns, CellsOfADerivedReading) {
