@@ -5,7 +5,7 @@
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
-#include "core/desk/checked_range.h"
+#include "core/desk/own_years.h"
 #include "ui/print/month_files.h"
 
 #include <fmt/format.h>
@@ -69,10 +69,15 @@ Outcome<ExitCode> report(const ReportOptions& options) {
         return refuse(model.error());
     }
     const record::SystemClock clock;
-    const auto monthly = desk::monthReport(opened->book, opened->station, *month, clock.now(), {}, &*model);
+    auto monthly = desk::monthReport(opened->book, opened->station, *month, clock.now(), {}, &*model);
     if (!monthly) {
         return refuse(monthly.error());
     }
+    const auto ownYears = desk::ownYears(opened->book, opened->station, *month, clock.now(), &*model);
+    if (!ownYears) {
+        return refuse(ownYears.error());
+    }
+    monthly->ownYears = *ownYears;
     const HeadlessApplication application;
     const auto written =
         ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), *paper, *locale});

@@ -2,12 +2,11 @@
 #include "app/cli/verb_table.h"
 
 #include <algorithm>
-#include <array>
 
 namespace wickbook::cli {
 
 std::span<const VerbEntry> verbTable() {
-    static constexpr std::array<VerbEntry, 30> kTable{{
+    static constexpr VerbEntry kTable[] = {
         {"derive", "Humidity and dew point from a pair of readings, or from a file of pairs", declareDerive},
         {"new", "Begin a book for a station", declareNew},
         {"period", "Say what differs at the station from a date on", declarePeriod},
@@ -32,6 +31,7 @@ std::span<const VerbEntry> verbTable() {
         {"withdraw", "Take readings back with a reason; their history stays", declareWithdraw},
         {"move", "Move readings to the date, hour or month they belong to", declareMove},
         {"judge", "Say of readings that they are sound, doubtful or erroneous", declareJudge},
+        {"sign", "Sign a month off, or take that back", declareSign},
         {"readback", "Tick readings as read back against the paper, and name its page", declareReadback},
         {"putback", "Let an earlier revision's values stand again", declarePutback},
         {"verify", "Read every page of a book and prove its chain of revisions", declareVerify},
@@ -39,7 +39,7 @@ std::span<const VerbEntry> verbTable() {
         {"restore", "Make a new book from a copy, verified", declareRestore},
         {"salvage", "Save what can be read of a damaged book into a new one", declareSalvage},
         {"sample", "Write the invented sample station into a new book", declareSample},
-    }};
+    };
     return kTable;
 }
 

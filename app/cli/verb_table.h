@@ -51,6 +51,7 @@ VerbAction declareWithdraw(OptionList command);
 VerbAction declareMove(OptionList command);
 VerbAction declareJudge(OptionList command);
 VerbAction declareReadback(OptionList command);
+VerbAction declareSign(OptionList command);
 VerbAction declarePutback(OptionList command);
 VerbAction declareVerify(OptionList command);
 VerbAction declareBackup(OptionList command);

@@ -13,7 +13,7 @@ record::Instant middleOf(date::year_month month) {
 
 report::YearOfMonth yearOf(const report::MonthReport& monthly) {
     const climate::HourSummary& all = monthly.summary.all;
-    return {monthly.month.year(), all.meanHumidity, all.dewPointOfMeanVapourPressure, all.meanVapourPressure};
+    return {monthly.month.year(), all.meanHumidity, all.meanDewPoint, all.meanVapourPressure};
 }
 
 } // namespace

@@ -53,8 +53,8 @@ const std::map<std::string, Names>& arrows() {
         add("ui/oldpage", {"ui/moving"});
         add("ui/register", {"ui/moving"});
         add("ui/review", {"ui/commands", "ui/style"});
-        add("ui/month", {"ui/commands", "ui/style", "ui/print"});
         add("ui/dated", {"ui/commands", "ui/style"});
+        add("ui/month", {"ui/dated", "ui/print"});
         add("ui/instruments", {"ui/dated", "ui/print"});
         add("ui/station", {"ui/dated"});
         add("ui/takein", {"ui/commands", "ui/style"});

@@ -172,7 +172,7 @@ std::vector<Provocation> optionProvocations() {
         said("There is no limit no-such.limit. The rules with limits are gross-temperature, gross-dew-point, "
              "gross-pressure, wet-above-dry, very-dry, dry-wick, freezing-halt, frozen-read-as-water, "
              "step-temperature, step-dew-point, persistence, digit-preference, copied-day, early, late, "
-             "future, climatology, fog-but-dry, rain-but-dry, max-min, fine-but-saturated, unlikely.",
+             "future, climatology, fog-but-dry, rain-but-dry, max-min, fine-but-saturated, month, unlikely.",
              {"limits", "--book", "{book}", "--set", "no-such.limit=4", "--why", "x"}),
         said("very-dry.lowest-humidity (ask below a humidity of) can't be 400 %: it may be 0 to 100 %.",
              {"limits", "--book", "{book}", "--set", "very-dry.lowest-humidity=400", "--why", "x"}),

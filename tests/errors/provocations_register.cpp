@@ -20,6 +20,12 @@ void markedMissing(const Bench& bench) {
     EXPECT_EQ(ran.code, 0) << ran.err;
 }
 
+void signedOff(const Bench& bench) {
+    const auto ran =
+        apptest::run({"sign", "--book", bench.book(), "--month", "2025-03", "--by", "MK", "--note", "seen"});
+    EXPECT_EQ(ran.code, 0) << ran.err;
+}
+
 void oneMore(const Bench& bench) {
     const auto ran = apptest::run(
         {"add", "--book", bench.book(), "--at", "2025-03-02T08:00", "--dry", "10.0", "--wet", "9.0"});
@@ -56,6 +62,13 @@ std::vector<Provocation> registerProvocations() {
         said("2025-03-02T08:00:00Z is written down as missing: there is no reading to judge.",
              {"judge", "--book", "{book}", "--at", "2025-03-02T08:00", "--as", "sound"},
              {.before = markedMissing}),
+        said("Say with --by who signs the month off.", {"sign", "--book", "{book}", "--month", "2025-03"}),
+        said("Say with --why for what reason the signing is taken back.",
+             {"sign", "--book", "{book}", "--month", "2025-03", "--take-back"}, {.before = signedOff}),
+        said("2025-04 has not been signed off, so there is nothing to take back.",
+             {"sign", "--book", "{book}", "--month", "2025-04", "--take-back", "--why", "x"}),
+        said("2199-12 is not over: sign it off once its last hour has passed.",
+             {"sign", "--book", "{book}", "--month", "2199-12", "--by", "MK"}),
         said("Say where they belong: --to-date or --to-month, --to-hour, or a date and an hour.",
              {"move", "--book", "{book}", "--at", at, "--why", "x"}),
         said("Nothing was moved: 1 of 1 can't go there. With --some the others go.",

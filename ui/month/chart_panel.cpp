@@ -26,11 +26,11 @@ constexpr std::chrono::seconds kLongest = date::days{36525 * 2};
 
 } // namespace
 
-ChartPanel::ChartPanel(Session& session, QLocale locale, QWidget* parent)
+ChartPanel::ChartPanel(Session& session, OtherYears& otherYears, QLocale locale, QWidget* parent)
     : QWidget(parent)
     , session_(session)
     , locale_(std::move(locale))
-    , averages_(session)
+    , otherYears_(otherYears)
     , points_(std::make_shared<ChartPoints>()) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Chart of humidity and dew point"));
@@ -68,6 +68,7 @@ ChartPanel::ChartPanel(Session& session, QLocale locale, QWidget* parent)
         inside->addWidget(view, 1);
     }
     column->addWidget(charts_, 1);
+    connect(&otherYears_, &OtherYears::found, this, &ChartPanel::showAverages);
     connect(choice_, &QComboBox::activated, this,
             [this](int index) { setSpan(static_cast<ChartSpan>(index)); });
 }
@@ -131,7 +132,6 @@ void ChartPanel::setSpan(ChartSpan span) {
 
 void ChartPanel::reload() {
     loaded_.reset();
-    averages_.forget();
     show(from_, to_);
 }
 
@@ -144,8 +144,8 @@ void ChartPanel::show(record::Instant from, record::Instant to) {
         const auto half = (last - first) / 2 + date::days{1};
         load(first - half, last + half);
     }
+    showAverages();
     for (HumidityChart* chart : {humidity_, dewPoint_}) {
-        chart->setAverage(averages_.of(chart->quantity(), first, last));
         chart->setSpan(from, to);
     }
     const bool nothing = std::none_of(order_.begin(), order_.end(), [&](const ChartPoint* point) {
@@ -155,6 +155,14 @@ void ChartPanel::show(record::Instant from, record::Instant to) {
     empty_->setText(points_->empty() ? tr("No readings here yet. They appear as they are written down.")
                                      : tr("No readings in this span. + and − zoom, Ctrl+← and Ctrl+→ move."));
     tellCaret();
+}
+
+void ChartPanel::showAverages() {
+    const record::StationDate first = dateAt(from_);
+    const record::StationDate last = dateAt(to_ - std::chrono::seconds{1});
+    for (HumidityChart* chart : {humidity_, dewPoint_}) {
+        chart->setAverage(otherYears_.band(chart->quantity(), first, last));
+    }
 }
 
 void ChartPanel::load(record::StationDate first, record::StationDate last) {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/month/chart_view.h"
-#include "ui/month/station_averages.h"
+#include "ui/month/other_years.h"
 #include "ui/session/session.h"
 
 #include <QLocale>
@@ -26,7 +26,7 @@ class ChartPanel : public QWidget {
     Q_OBJECT
 
 public:
-    ChartPanel(Session& session, QLocale locale, QWidget* parent = nullptr);
+    ChartPanel(Session& session, OtherYears& otherYears, QLocale locale, QWidget* parent = nullptr);
 
     /// The span of the kind chosen that ends with this month.
     void showMonth(date::year_month month);
@@ -55,6 +55,7 @@ protected:
 private:
     void connectView(HumidityChartView& view);
     void show(record::Instant from, record::Instant to);
+    void showAverages();
     void load(record::StationDate first, record::StationDate last);
     void zoom(record::Instant about, double factor);
     void moveBy(std::chrono::seconds by);
@@ -72,7 +73,7 @@ private:
     ChartSpan span_ = ChartSpan::Month;
     record::Instant from_{}, to_{};
     std::optional<std::pair<record::StationDate, record::StationDate>> loaded_;
-    StationAverages averages_;
+    OtherYears& otherYears_;
     std::shared_ptr<const ChartPoints> points_;
     std::vector<const ChartPoint*> order_; ///< points_ in time order
     std::optional<record::Instant> caret_;

@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/month/month_page.h"
 
+#include "ui/commands/revise_facts.h"
 #include "ui/month/chart_panel.h"
 #include "ui/month/month_numbers.h"
 #include "ui/month/observations_export.h"
+#include "ui/month/other_years.h"
 #include "ui/month/queries_panel.h"
+#include "ui/month/sign_form.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
+#include "ui/text/signing_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
+#include "ui/text/usual_words.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -39,9 +44,21 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     completeness_->setObjectName(QStringLiteral("completeness"));
     completeness_->setWordWrap(true);
     column->addWidget(completeness_);
+    const auto line = [&](const char* name) {
+        QLabel* made = makeLabel({}, TypeSize::Label, false);
+        made->setObjectName(QLatin1String(name));
+        made->setWordWrap(true);
+        made->hide();
+        column->addWidget(made);
+        return made;
+    };
+    departure_ = line("departure");
+    signing_ = line("signing");
+    otherYears_ = new OtherYears(session_, this);
+    connect(otherYears_, &OtherYears::found, this, &MonthPage::showDeparture);
     auto* halves = new QSplitter(Qt::Vertical);
     halves->setChildrenCollapsible(false);
-    chart_ = new ChartPanel(session_, locale());
+    chart_ = new ChartPanel(session_, *otherYears_, locale());
     chart_->setObjectName(QStringLiteral("chart"));
     halves->addWidget(chart_);
     auto* below = new QSplitter(Qt::Horizontal);
@@ -98,6 +115,9 @@ QWidget* MonthPage::buildTop() {
     if (locale().measurementSystem() == QLocale::ImperialUSSystem) {
         paper_->setCurrentIndex(1);
     }
+    sign_ = button(tr("&Sign off…"), QStringLiteral("sign"),
+                   tr("Say that the month has been looked at and stands as it is"));
+    connect(sign_, &QPushButton::clicked, this, &MonthPage::askToSign);
     auto* handOn = button(tr("Monthly &return…"), QStringLiteral("return"),
                           tr("Write the month's report, charts, tables and paragraph into a folder"));
     auto* all = button(tr("All readings as CS&V…"), QStringLiteral("export"),
@@ -106,6 +126,7 @@ QWidget* MonthPage::buildTop() {
     row->addWidget(heading_);
     row->addWidget(on);
     row->addStretch();
+    row->addWidget(sign_);
     row->addWidget(paper_);
     row->addWidget(handOn);
     row->addWidget(all);
@@ -165,6 +186,7 @@ void MonthPage::say(const QString& sentence) {
 }
 
 void MonthPage::bookChanged() {
+    otherYears_->forget();
     if (!isVisible()) {
         stale_ = true;
         return;
@@ -202,6 +224,83 @@ void MonthPage::reload() {
     completeness_->setText(completenessWords());
     completeness_->setVisible(!nothing);
     queries_->show(*report_);
+    showSigning();
+    showDeparture();
+}
+
+void MonthPage::showSigning() {
+    const QStringList sentences = signingSentences(locale(), *report_);
+    signing_->setText(sentences.join(QLatin1Char(' ')));
+    signing_->setVisible(!sentences.isEmpty());
+    const bool asSigned = report_->signedOff && report_->signedOff->asSigned();
+    sign_->setText(asSigned ? tr("Take &signing back") : tr("&Sign off…"));
+    sign_->setAccessibleName(asSigned ? tr("Take the month's signing back")
+                                      : tr("Say that the month has been looked at and stands as it is"));
+    sign_->setToolTip(sign_->accessibleName());
+}
+
+void MonthPage::showDeparture() {
+    if (!report_) {
+        return;
+    }
+    if (const report::OwnYears* years = otherYears_->of(report_->month)) {
+        report_->ownYears = *years;
+    }
+    const bool nothing = report_->readings.empty();
+    const QStringList sentences = departureSentences(locale(), *report_, session_.unit());
+    departure_->setText(sentences.join(QLatin1Char(' ')));
+    departure_->setVisible(!sentences.isEmpty() && !nothing);
+}
+
+QString MonthPage::signOff(const QString& by, const QString& note) {
+    if (const QString readOnly = session_.readOnlySentence(); !readOnly.isEmpty()) {
+        say(readOnly);
+        return readOnly;
+    }
+    const std::string who = by.toStdString();
+    const auto signing = report::signingOf(*report_, session_.now(), who, note.toStdString());
+    const QString month = monthWords(locale(), month_);
+    const auto done = reviseFact<record::MonthSigning>(session_, std::nullopt, signing, {who, "signed off"},
+                                                       tr("%1 signed off").arg(month));
+    const QString sentence =
+        done ? tr("%1 is signed off (Ctrl+Z undoes it).").arg(month) : storeErrorWords(done.error());
+    say(sentence);
+    return sentence;
+}
+
+QString MonthPage::takeSigningBack() {
+    if (const QString readOnly = session_.readOnlySentence(); !readOnly.isEmpty()) {
+        say(readOnly);
+        return readOnly;
+    }
+    const std::optional<record::MonthSigning> before = report_->signedOff->signing;
+    const QString month = monthWords(locale(), month_);
+    const QString text = tr("signing of %1 taken back").arg(month);
+    const auto done = reviseFact<record::MonthSigning>(
+        session_, before, std::nullopt, {session_.observer().toStdString(), text.toStdString()}, text);
+    const QString sentence = done ? tr("%1 is no longer signed off (Ctrl+Z undoes it).").arg(month)
+                                  : storeErrorWords(done.error());
+    say(sentence);
+    return sentence;
+}
+
+void MonthPage::askToSign() {
+    if (!report_) {
+        return;
+    }
+    if (report_->signedOff && report_->signedOff->asSigned()) {
+        takeSigningBack();
+        return;
+    }
+    if (report_->summary.hoursToCome > 0) {
+        say(tr("%1 is not over: sign it off once its last hour has passed.")
+                .arg(monthWords(locale(), month_)));
+        return;
+    }
+    SignForm form(*report_, session_.observer(), locale(), this);
+    if (form.exec() == QDialog::Accepted) {
+        signOff(form.by(), form.note());
+    }
 }
 
 QString MonthPage::completenessWords() const {

@@ -9,6 +9,7 @@
 
 class QComboBox;
 class QLabel;
+class QPushButton;
 class QTableView;
 
 /// Where the month is looked at, settled and handed on: the chart, the month's numbers, the queries still
@@ -18,6 +19,7 @@ namespace wickbook::ui {
 
 class ChartPanel;
 class MonthNumbersModel;
+class OtherYears;
 class QueriesPanel;
 
 class MonthPage : public QWidget {
@@ -32,6 +34,10 @@ public:
     /// Writes the monthly return into a folder, without asking. The sentence shown: what was written, or what
     /// could not be.
     QString writeReturn(const QString& folder, Paper paper);
+    /// Signs the month off as it stands, without asking; the sentence to show.
+    QString signOff(const QString& by, const QString& note);
+    /// Takes the latest signing back; the sentence to show.
+    QString takeSigningBack();
     /// Every observation of the book as CSV with its sidecar; the sentence to show.
     QString exportAll(const QString& path);
 
@@ -55,6 +61,9 @@ private:
     [[nodiscard]] QString completenessWords() const;
     void askForReturn();
     void askForExport();
+    void askToSign();
+    void showSigning();
+    void showDeparture();
 
     Session& session_;
     date::year_month month_{};
@@ -63,6 +72,10 @@ private:
     QLabel* heading_ = nullptr;
     QLabel* empty_ = nullptr;
     QLabel* completeness_ = nullptr;
+    QLabel* departure_ = nullptr;
+    QLabel* signing_ = nullptr;
+    QPushButton* sign_ = nullptr;
+    OtherYears* otherYears_ = nullptr;
     QLabel* message_ = nullptr;
     QComboBox* paper_ = nullptr;
     ChartPanel* chart_ = nullptr;

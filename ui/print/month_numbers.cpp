@@ -79,7 +79,8 @@ private:
     units::TemperatureUnit unit_;
 };
 
-QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
+QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit,
+                        const climate::MonthOptions& options) {
     const QString degrees = unitWords(unit);
     const auto inDegrees = [&](const char* text) {
         return QStringLiteral("%1, %2").arg(PaperText::tr(text), degrees);
@@ -101,8 +102,8 @@ QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit) {
             lowest,
             inDegrees("mean dry bulb"),
             inDegrees("mean wet bulb"),
-            PaperText::tr("days at or above %1").arg(percentWords(locale, 95)),
-            PaperText::tr("days at or below %1").arg(percentWords(locale, 40)),
+            PaperText::tr("days at or above %1").arg(percentWords(locale, options.highThreshold)),
+            PaperText::tr("days at or below %1").arg(percentWords(locale, options.lowThreshold)),
             PaperText::tr("days with fog noted"),
             PaperText::tr("expected"),
             PaperText::tr("counted (n)"),
@@ -125,7 +126,7 @@ PageTable numbersTable(const report::MonthReport& report, const QLocale& locale)
     table.columns.push_back({PaperText::tr("mean of observing hours"), 2.6, Qt::AlignRight});
     columns.push_back(NumbersColumn(report.summary.all, locale, unit).cells());
 
-    const QStringList names = numberNames(locale, unit);
+    const QStringList names = numberNames(locale, unit, report.options);
     for (qsizetype row = 0; row < names.size(); ++row) {
         QStringList cells{names[row]};
         for (const QStringList& column : columns) {

@@ -7,8 +7,10 @@
 #include "ui/print/paper_text.h"
 #include "ui/print/pdf_page.h"
 #include "ui/text/month_paragraph.h"
+#include "ui/text/signing_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
+#include "ui/text/usual_words.h"
 
 #include <QPdfWriter>
 
@@ -65,12 +67,16 @@ void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QL
     for (const QString& sentence : withheldSentences(report)) {
         page.paragraph(sentence, kSmall, lightTokens().ink);
     }
+    for (const QString& sentence : departureSentences(locale, report, unitOf(report))) {
+        page.paragraph(sentence, kSmall, lightTokens().ink);
+    }
     if (report.openQueries > 0) {
         page.paragraph(PaperText::tr("Queries still open, set aside until they are judged: %1.")
                            .arg(QString::number(report.openQueries)),
                        kSmall, lightTokens().ink);
     }
     page.space(6);
+    sentences(page, PaperText::tr("Signed off"), signingSentences(locale, report));
     sentences(page, PaperText::tr("Corrections made"), correctionSentences(report, locale));
     for (const FactLines& block : stationBlocks(report, locale)) {
         page.need(90);

@@ -5,6 +5,7 @@
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
+#include "ui/text/usual_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -20,15 +21,15 @@ struct ParagraphText {
 /// One month's words: the facts, and how numbers are said here.
 class Paragraph {
 public:
-    Paragraph(const QLocale& locale, report::MonthFacts facts, units::TemperatureUnit unit)
-        : locale_(locale), facts_(std::move(facts)), unit_(unit) {}
+    Paragraph(const QLocale& locale, report::MonthFacts facts, QString usual, units::TemperatureUnit unit)
+        : locale_(locale), facts_(std::move(facts)), usual_(std::move(usual)), unit_(unit) {}
 
     [[nodiscard]] QString text() const {
         if (facts_.n == 0) {
             return opening() + QLatin1Char(' ') +
                    ParagraphText::tr("No humidity could be worked out in this month.");
         }
-        QStringList sentences{opening(), completeness(), means()};
+        QStringList sentences{opening(), completeness(), means(), usual_};
         sentences << extremes() << days() << corrections() << caution();
         sentences.removeAll(QString{});
         return sentences.join(QLatin1Char(' '));
@@ -153,6 +154,7 @@ private:
 
     const QLocale& locale_;
     report::MonthFacts facts_;
+    QString usual_; ///< how the month stands to the station's other years
     units::TemperatureUnit unit_;
 };
 
@@ -160,7 +162,7 @@ private:
 
 QString monthParagraph(const QLocale& locale, const report::MonthReport& report,
                        units::TemperatureUnit unit) {
-    return Paragraph{locale, report::monthFacts(report), unit}.text();
+    return Paragraph{locale, report::monthFacts(report), usualSentences(locale, report, unit), unit}.text();
 }
 
 } // namespace wickbook::ui

@@ -9,13 +9,16 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QDialog>
 #include <QDir>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QLineSeries>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
+#include <QTimer>
 #include <QtTest/QTest>
 
 #include <cmath>
@@ -121,6 +124,64 @@ TEST_F(MonthPageCase, QueriesAreKeyedThroughWithOneHand) {
     EXPECT_EQ(at(day(2025, 5, 6), 21h).values.quality, record::Quality::Doubtful);
     session_->undoStack().undo();
     EXPECT_EQ(view.model()->rowCount(), open - 1);
+}
+
+TEST_F(MonthPageCase, SignedOffChangedAndSignedAgain) {
+    show();
+    page_->showMonth(date::year{2025} / 4);
+    auto* sign = page_->findChild<QPushButton*>(QStringLiteral("sign"));
+    ASSERT_NE(sign, nullptr);
+    // The form by keys: the initials stand there already, Enter keeps.
+    QTimer::singleShot(0, page_.get(), [] {
+        auto* form = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        ASSERT_NE(form, nullptr);
+        auto* by = form->findChild<QLineEdit*>(QStringLiteral("signBy"));
+        EXPECT_EQ(by->text(), QStringLiteral("T"));
+        by->clear();
+        QTest::keyClick(by, Qt::Key_Return); // nobody: refused, and the form stays
+        EXPECT_TRUE(form->isVisible());
+        auto* message = form->findChild<QLabel*>(QStringLiteral("factMessage"));
+        EXPECT_EQ(message->text(), QStringLiteral("Write who signs the month off."));
+        QTest::keyClicks(by, QStringLiteral("MK"));
+        QTest::keyClick(by, Qt::Key_Return);
+    });
+    sign->click();
+    ASSERT_EQ(session_->station().facts().signings.size(), 1U);
+    EXPECT_TRUE(label("signing").startsWith(QStringLiteral("Signed off by MK on ")))
+        << label("signing").toStdString();
+    EXPECT_TRUE(label("signing").endsWith(QStringLiteral("Nothing has changed since.")));
+
+    const auto before = at(day(2025, 4, 10), 9h);
+    record::Observation after = before.values;
+    after.note = "bearing found loose";
+    store::ObservationChange change;
+    change.subject = before.id();
+    change.values = after;
+    change.author = {"T", "remembered"};
+    ASSERT_TRUE(session_->write(change));
+    EXPECT_TRUE(label("signing").contains(QStringLiteral("one reading revised")))
+        << label("signing").toStdString();
+    EXPECT_EQ(sign->text(), QStringLiteral("&Sign off…"));
+    page_->signOff(QStringLiteral("MK"), {});
+    EXPECT_TRUE(label("signing").contains(QStringLiteral("Nothing has changed since.")));
+    sign->click(); // now it takes back
+    EXPECT_EQ(session_->station().facts().signings.size(), 1U);
+    session_->undoStack().undo();
+    session_->undoStack().undo();
+    EXPECT_EQ(session_->station().facts().signings.size(), 1U);
+    session_->undoStack().undo(); // the first signing
+    EXPECT_TRUE(session_->station().facts().signings.empty());
+    EXPECT_FALSE(page_->findChild<QLabel*>(QStringLiteral("signing"))->isVisible());
+}
+
+TEST_F(MonthPageCase, AMonthThatIsNotOverIsNotSigned) {
+    clock_->set(record::Instant{date::sys_days{date::year{2025} / 5 / 14}});
+    show();
+    page_->showMonth(date::year{2025} / 5);
+    page_->findChild<QPushButton*>(QStringLiteral("sign"))->click();
+    EXPECT_EQ(label("message"),
+              QStringLiteral("May 2025 is not over: sign it off once its last hour has passed."));
+    EXPECT_TRUE(session_->station().facts().signings.empty());
 }
 
 TEST_F(MonthPageCase, NumbersAreThoseOfTheReport) {

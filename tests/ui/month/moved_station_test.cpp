@@ -2,7 +2,9 @@
 // A station that moved by 400 m: charts break there, and its averages are not pooled in silence.
 #include "tests/support/open_book.h"
 #include "ui/commands/revise_facts.h"
-#include "ui/month/station_averages.h"
+#include "ui/month/other_years.h"
+
+#include <QSignalSpy>
 
 namespace {
 
@@ -28,28 +30,36 @@ void move(test::OpenBook& book, record::StationDate from) {
                                                      QStringLiteral("moved")));
 }
 
+/// How many other years stand behind the band of a November, once the work beside the window is done.
+int yearsBehind(test::OpenBook& book, int year) {
+    ui::OtherYears others(book.session());
+    QSignalSpy found(&others, &ui::OtherYears::found);
+    const auto band = [&] {
+        return others.band(ui::Quantity::Humidity, day(year, 11, 1), day(year, 11, 30));
+    };
+    EXPECT_EQ(band().years, 0) << "nothing is known before it was worked out";
+    EXPECT_TRUE(found.wait(60'000));
+    return band().years;
+}
+
 TEST(MovedStation, AveragesAreOfOnePlace) {
     test::OpenBook book;
     keepNovembers(book);
-    ui::StationAverages together(book.session());
-    EXPECT_EQ(together.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+    EXPECT_EQ(yearsBehind(book, 2026), 6);
     move(book, day(2026, 11, 1));
-    ui::StationAverages apart(book.session());
-    EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 0);
+    EXPECT_EQ(yearsBehind(book, 2026), 0);
     // The old place keeps its own: 2025 has five other years there.
-    EXPECT_EQ(apart.of(ui::Quantity::Humidity, day(2025, 11, 1), day(2025, 11, 30)).years, 5);
+    EXPECT_EQ(yearsBehind(book, 2025), 5);
     // Joined after an overlap, they are one series again.
     record::PeriodChange joined = book.session().station().facts().periods.back();
     const record::PeriodChange apartAgain = joined;
     joined.joined = true;
     ASSERT_TRUE(ui::reviseFact<record::PeriodChange>(book.session(), apartAgain, joined, {"A", ""},
                                                      QStringLiteral("j")));
-    ui::StationAverages pooled(book.session());
-    EXPECT_EQ(pooled.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+    EXPECT_EQ(yearsBehind(book, 2026), 6);
     book.session().undoStack().undo();
     book.session().undoStack().undo();
-    ui::StationAverages again(book.session());
-    EXPECT_EQ(again.of(ui::Quantity::Humidity, day(2026, 11, 1), day(2026, 11, 30)).years, 6);
+    EXPECT_EQ(yearsBehind(book, 2026), 6);
 }
 
 TEST(MovedStation, TheChartsLineBreaksAndTheMoveIsMarked) {
