@@ -12,6 +12,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -31,59 +32,97 @@ ChartPanel::ChartPanel(Session& session, OtherYears& otherYears, QLocale locale,
     , session_(session)
     , locale_(std::move(locale))
     , otherYears_(otherYears)
+    , readings_(session)
     , points_(std::make_shared<ChartPoints>()) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Chart of humidity and dew point"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space::kStep, space::kStep, space::kStep, space::kStep);
     column->setSpacing(space::kStep);
-    auto* top = new QHBoxLayout;
-    choice_ = new QComboBox;
-    choice_->setObjectName(QStringLiteral("span"));
-    choice_->setAccessibleName(tr("How long a time the chart shows"));
-    choice_->addItems({tr("two weeks"), tr("a month"), tr("a season"), tr("a year"), tr("all")});
-    choice_->setCurrentIndex(static_cast<int>(span_));
-    top->addWidget(choice_);
-    told_ = makeLabel({}, TypeSize::Body, false);
-    told_->setObjectName(QStringLiteral("told"));
-    top->addSpacing(space::kBetween);
-    top->addWidget(told_, 1);
-    column->addLayout(top);
+    buildTop(*column);
     empty_ = makeLabel({}, TypeSize::Body);
     empty_->setObjectName(QStringLiteral("chartEmpty"));
     empty_->setWordWrap(true);
     column->addWidget(empty_);
-
-    charts_ = new QWidget;
-    auto* inside = new QVBoxLayout(charts_);
-    inside->setContentsMargins(0, 0, 0, 0);
-    inside->setSpacing(0);
-    const ChartLook look = ChartLook::screen(palette());
-    for (const Quantity quantity : {Quantity::Humidity, Quantity::DewPoint}) {
-        auto* chart = new HumidityChart(quantity, session_.station(), look, locale_, session_.unit());
-        (quantity == Quantity::Humidity ? humidity_ : dewPoint_) = chart;
-        auto* view = new HumidityChartView(chart, this);
-        view->setMinimumHeight(typePixels(116));
-        connectView(*view);
-        inside->addWidget(view, 1);
-    }
-    column->addWidget(charts_, 1);
-    connect(&otherYears_, &OtherYears::found, this, &ChartPanel::showAverages);
-    connect(choice_, &QComboBox::activated, this,
-            [this](int index) { setSpan(static_cast<ChartSpan>(index)); });
+    stage_ = new ChartStage(session_, locale_);
+    column->addWidget(stage_, 1);
+    connectStage();
 }
 
-void ChartPanel::connectView(HumidityChartView& view) {
-    connect(&view, &HumidityChartView::zoomAsked, this, &ChartPanel::zoom);
-    connect(&view, &HumidityChartView::moveAsked, this, &ChartPanel::moveBy);
-    connect(&view, &HumidityChartView::pointChosen, this, [this](record::Instant instant) {
+void ChartPanel::buildTop(QVBoxLayout& column) {
+    auto* top = new QHBoxLayout;
+    const auto box = [&](const char* name, const QString& accessible, const QStringList& items) {
+        auto* made = new QComboBox;
+        made->setObjectName(QLatin1String(name));
+        made->setAccessibleName(accessible);
+        made->setToolTip(accessible);
+        made->addItems(items);
+        top->addWidget(made);
+        return made;
+    };
+    choice_ = box("span", tr("How long a time the chart shows"),
+                  {tr("two weeks"), tr("a month"), tr("a season"), tr("a year"), tr("all")});
+    choice_->setCurrentIndex(static_cast<int>(span_));
+    kindChoice_ =
+        box("kind", tr("What the chart shows"),
+            {tr("over time"), tr("years over one another"), tr("vapour and warmth"), tr("dry and wet bulb")});
+    hourChoice_ = box("chartHour", tr("At which observing hour"), {});
+    hourChoice_->hide();
+    told_ = makeLabel({}, TypeSize::Body, false);
+    told_->setObjectName(QStringLiteral("told"));
+    top->addSpacing(space::kBetween);
+    top->addWidget(told_, 1);
+    auto* picture = new QPushButton(tr("&Picture…"));
+    picture->setObjectName(QStringLiteral("picture"));
+    picture->setAccessibleName(tr("Save the chart as a picture, PNG or SVG (Ctrl+C copies it)"));
+    picture->setToolTip(picture->accessibleName());
+    top->addWidget(picture);
+    column.addLayout(top);
+    connect(choice_, &QComboBox::activated, this,
+            [this](int index) { setSpan(static_cast<ChartSpan>(index)); });
+    connect(kindChoice_, &QComboBox::activated, this,
+            [this](int index) { setKind(static_cast<ChartKind>(index)); });
+    connect(hourChoice_, &QComboBox::activated, this,
+            [this](int index) { stage_->setHour(static_cast<std::size_t>(std::max(0, index))); });
+    connect(picture, &QPushButton::clicked, this, &ChartPanel::askForPicture);
+}
+
+void ChartPanel::connectStage() {
+    connect(stage_, &ChartStage::zoomAsked, this, &ChartPanel::zoom);
+    connect(stage_, &ChartStage::moveAsked, this, &ChartPanel::moveBy);
+    connect(stage_, &ChartStage::pointHovered, this, [this](const std::optional<record::Instant>& instant) {
+        hovered_ = instant;
+        tellCaret();
+    });
+    connect(stage_, &ChartStage::pointChosen, this, [this](record::Instant instant) {
         setFocus();
         putCaret(instant);
     });
-    connect(&view, &HumidityChartView::pointOpened, this, [this](record::Instant instant) {
+    connect(stage_, &ChartStage::pointOpened, this, [this](record::Instant instant) {
         putCaret(instant);
         openCaret();
     });
+    connect(&otherYears_, &OtherYears::found, this, &ChartPanel::showAverages);
+    connect(&readings_, &ChartReadings::loaded, this, [this] {
+        if (span_ == ChartSpan::All && stage_->kind() != ChartKind::YearsTogether) {
+            setSpan(span_);
+        } else {
+            show(from_, to_);
+        }
+    });
+    connect(&readings_, &ChartReadings::progressed, this, [this](qint64 done, qint64 total) {
+        const QString share =
+            total > 0 ? locale_.toString(done * 100 / total) + kNoBreakSpace + locale_.percent() : QString{};
+        empty_->setText(tr("Reading the register beside the window… %1").arg(share));
+        empty_->show();
+    });
+}
+
+void ChartPanel::setKind(ChartKind kind) {
+    kindChoice_->setCurrentIndex(static_cast<int>(kind));
+    hourChoice_->setVisible(kind == ChartKind::YearsTogether);
+    stage_->setKind(kind);
+    show(from_, to_);
 }
 
 record::StationDate ChartPanel::dateAt(record::Instant instant) const {
@@ -131,7 +170,7 @@ void ChartPanel::setSpan(ChartSpan span) {
 }
 
 void ChartPanel::reload() {
-    loaded_.reset();
+    readings_.forget();
     show(from_, to_);
 }
 
@@ -140,47 +179,48 @@ void ChartPanel::show(record::Instant from, record::Instant to) {
     to_ = to;
     const record::StationDate first = dateAt(from);
     const record::StationDate last = dateAt(to - std::chrono::seconds{1});
-    if (!loaded_ || first < loaded_->first || last > loaded_->second) {
-        const auto half = (last - first) / 2 + date::days{1};
-        load(first - half, last + half);
+    const bool years = stage_->kind() == ChartKind::YearsTogether;
+    // Without the whole register at hand, what is there is shown until it is.
+    if (auto points = years ? readings_.whole() : readings_.of(first, last); points && points != points_) {
+        points_ = std::move(points);
+        order_ = points_->inTimeOrder();
+        stage_->setPoints(points_);
+        showHours();
+        if (caret_ && placeOf(*caret_) == order_.end()) {
+            caret_.reset();
+        }
     }
     showAverages();
-    for (HumidityChart* chart : {humidity_, dewPoint_}) {
-        chart->setSpan(from, to);
-    }
-    const bool nothing = std::none_of(order_.begin(), order_.end(), [&](const ChartPoint* point) {
-        return point->instant >= from && point->instant < to;
-    });
-    empty_->setVisible(nothing);
-    empty_->setText(points_->empty() ? tr("No readings here yet. They appear as they are written down.")
-                                     : tr("No readings in this span. + and − zoom, Ctrl+← and Ctrl+→ move."));
+    stage_->setSpan(from, to, first, last);
+    const auto past = std::lower_bound(
+        order_.begin(), order_.end(), from,
+        [](const ChartPoint* point, record::Instant instant) { return point->instant < instant; });
+    const bool nothing = past == order_.end() || (*past)->instant >= to;
+    const QString problem = readings_.problem();
+    empty_->setVisible(nothing || readings_.isReading() || !problem.isEmpty());
+    empty_->setText(!problem.isEmpty()      ? problem
+                    : readings_.isReading() ? tr("Reading the register beside the window…")
+                    : points_->empty()
+                        ? tr("No readings here yet. They appear as they are written down.")
+                        : tr("No readings in this span. + and − zoom, Ctrl+← and Ctrl+→ move."));
     tellCaret();
 }
 
 void ChartPanel::showAverages() {
     const record::StationDate first = dateAt(from_);
     const record::StationDate last = dateAt(to_ - std::chrono::seconds{1});
-    for (HumidityChart* chart : {humidity_, dewPoint_}) {
-        chart->setAverage(otherYears_.band(chart->quantity(), first, last));
-    }
+    stage_->setAverages(otherYears_.band(Quantity::Humidity, first, last),
+                        otherYears_.band(Quantity::DewPoint, first, last));
 }
 
-void ChartPanel::load(record::StationDate first, record::StationDate last) {
-    const auto readings = session_.checkedOn(first, last);
-    if (!readings) {
-        empty_->setText(storeErrorWords(readings.error()));
-        empty_->setVisible(true);
-        return;
+void ChartPanel::showHours() {
+    const int chosen = std::max(0, hourChoice_->currentIndex());
+    hourChoice_->clear();
+    for (const HourLine& line : points_->hours) {
+        hourChoice_->addItem(hourWords(line.hour));
     }
-    loaded_ = {first, last};
-    points_ = std::make_shared<const ChartPoints>(chartPoints(*readings, session_.station(), first, last));
-    order_ = points_->inTimeOrder();
-    for (HumidityChart* chart : {humidity_, dewPoint_}) {
-        chart->setPoints(points_);
-    }
-    if (caretPoint() == nullptr) {
-        caret_.reset();
-    }
+    hourChoice_->setCurrentIndex(std::min(chosen, hourChoice_->count() - 1));
+    stage_->setHour(static_cast<std::size_t>(std::max(0, hourChoice_->currentIndex())));
 }
 
 void ChartPanel::zoom(record::Instant about, double factor) {
@@ -198,18 +238,16 @@ void ChartPanel::moveBy(std::chrono::seconds by) {
     show(from_ + by, to_ + by);
 }
 
-const ChartPoint* ChartPanel::caretPoint() const {
-    if (!caret_) {
-        return nullptr;
-    }
-    const auto found = std::find_if(order_.begin(), order_.end(),
-                                    [&](const ChartPoint* point) { return point->instant == *caret_; });
-    return found == order_.end() ? nullptr : *found;
+std::vector<const ChartPoint*>::const_iterator ChartPanel::placeOf(record::Instant instant) const {
+    const auto found = std::lower_bound(
+        order_.begin(), order_.end(), instant,
+        [](const ChartPoint* point, record::Instant wanted) { return point->instant < wanted; });
+    return found != order_.end() && (*found)->instant == instant ? found : order_.end();
 }
 
 std::optional<record::ObservingHour> ChartPanel::caret() const {
-    const ChartPoint* point = caretPoint();
-    return point == nullptr ? std::nullopt : std::optional{point->hour};
+    const auto place = caret_ ? placeOf(*caret_) : order_.end();
+    return place == order_.end() ? std::nullopt : std::optional{(*place)->hour};
 }
 
 void ChartPanel::putCaret(record::Instant instant) {
@@ -225,60 +263,73 @@ void ChartPanel::walk(int steps) {
     if (order_.empty()) {
         return;
     }
-    auto place = order_.end();
-    if (caret_) {
-        place = std::find_if(order_.begin(), order_.end(),
-                             [&](const ChartPoint* point) { return point->instant == *caret_; });
-    }
+    auto place = caret_ ? placeOf(*caret_) : order_.end();
     if (place == order_.end()) {
         // The first step lands on the newest reading in sight.
-        const auto past = std::find_if(order_.begin(), order_.end(),
-                                       [&](const ChartPoint* point) { return point->instant >= to_; });
+        const auto past = std::lower_bound(
+            order_.begin(), order_.end(), to_,
+            [](const ChartPoint* point, record::Instant instant) { return point->instant < instant; });
         place = past == order_.begin() ? past : std::prev(past);
     } else {
-        const auto index = std::clamp<std::ptrdiff_t>(place - order_.begin() + steps, 0,
+        const auto index = std::clamp<std::ptrdiff_t>(place - order_.cbegin() + steps, 0,
                                                       static_cast<std::ptrdiff_t>(order_.size()) - 1);
-        place = order_.begin() + index;
+        place = order_.cbegin() + index;
     }
     putCaret((*place)->instant);
 }
 
 QString ChartPanel::caretWords() const {
-    const ChartPoint* point = caretPoint();
-    if (point == nullptr) {
-        return {};
-    }
+    const auto place = caret_ ? placeOf(*caret_) : order_.end();
+    return place == order_.end() ? QString{} : wordsOf(**place);
+}
+
+QString ChartPanel::wordsOf(const ChartPoint& point) const {
     const units::TemperatureUnit unit = session_.unit();
     const auto temperature = [&](const std::optional<double>& celsius) {
         return celsius ? temperatureWords(locale_, units::Temperature::fromCelsius(*celsius), unit) +
                              QChar(0x00A0) + unitWords(unit)
                        : numberWords(locale_, std::nullopt, 1);
     };
-    QStringList parts{hourAndDateWords(locale_, point->hour)};
-    QString humidity = tr("RH %1").arg(percentWords(locale_, point->humidity));
-    if (point->humidityU95) {
-        humidity += QLatin1Char(' ') + plusMinusWords(locale_, point->humidityU95, 0);
+    QStringList parts{hourAndDateWords(locale_, point.hour)};
+    QString humidity = tr("RH %1").arg(percentWords(locale_, point.humidity));
+    if (point.humidityU95) {
+        humidity += QLatin1Char(' ') + plusMinusWords(locale_, point.humidityU95, 0);
     }
-    parts << humidity << tr("dew point %1").arg(temperature(point->dewPoint))
-          << tr("dry %1, wet %2").arg(temperature(point->dry), temperature(point->wet));
-    if (point->mark == PointMark::Doubtful) {
+    parts << humidity << tr("dew point %1").arg(temperature(point.dewPoint))
+          << tr("dry %1, wet %2").arg(temperature(point.dry), temperature(point.wet));
+    if (point.mark == PointMark::Doubtful) {
         parts << tr("doubtful");
-    } else if (point->mark == PointMark::Erroneous) {
+    } else if (point.mark == PointMark::Erroneous) {
         parts << tr("erroneous");
     }
     return parts.join(QStringLiteral(" · "));
 }
 
 void ChartPanel::tellCaret() {
-    for (HumidityChart* chart : {humidity_, dewPoint_}) {
-        chart->setCaret(caret_);
-    }
+    stage_->setCaret(caret_);
     const QString words = caretWords();
-    told_->setText(words.isEmpty() && !order_.empty() ? tr("← and → walk the readings") : words);
-    setAccessibleDescription(words);
+    const auto rests = hovered_ ? placeOf(*hovered_) : order_.end();
+    if (rests != order_.end()) {
+        told_->setText(wordsOf(**rests));
+    } else if (stage_->kind() == ChartKind::YearsTogether) {
+        told_->setText(
+            stage_->singledOut()
+                ? tr("%1 singled out").arg(QString::number(static_cast<int>(*stage_->singledOut())))
+                : tr("↑ and ↓ single out a year"));
+    } else {
+        told_->setText(words.isEmpty() && !order_.empty() ? tr("← and → walk the readings") : words);
+    }
+    setAccessibleDescription(stage_->kind() == ChartKind::YearsTogether ? told_->text() : words);
     if (!words.isEmpty() && hasFocus()) {
         QAccessibleEvent event(this, QAccessible::DescriptionChanged);
         QAccessible::updateAccessibility(&event);
+    }
+}
+
+void ChartPanel::stepYear(int steps) {
+    if (stage_->kind() == ChartKind::YearsTogether) {
+        stage_->stepYear(steps);
+        tellCaret();
     }
 }
 
@@ -289,6 +340,10 @@ void ChartPanel::openCaret() {
 }
 
 void ChartPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Copy)) {
+        copyPicture();
+        return;
+    }
     const bool control = event->modifiers().testFlag(Qt::ControlModifier);
     const auto middle = from_ + (to_ - from_) / 2;
     switch (event->key()) {
@@ -297,6 +352,12 @@ void ChartPanel::keyPressEvent(QKeyEvent* event) {
         return;
     case Qt::Key_Right:
         control ? moveBy((to_ - from_) / 4) : walk(1);
+        return;
+    case Qt::Key_Up:
+        stepYear(1);
+        return;
+    case Qt::Key_Down:
+        stepYear(-1);
         return;
     case Qt::Key_Home:
         walk(-static_cast<int>(order_.size()));
@@ -322,10 +383,8 @@ void ChartPanel::keyPressEvent(QKeyEvent* event) {
 
 void ChartPanel::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && humidity_ != nullptr) {
-        for (HumidityChart* chart : {humidity_, dewPoint_}) {
-            chart->setLook(ChartLook::screen(palette()));
-        }
+    if (event->type() == QEvent::PaletteChange && stage_ != nullptr) {
+        stage_->followPalette();
     }
 }
 

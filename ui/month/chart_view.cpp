@@ -15,8 +15,8 @@ constexpr int kNotch = 120;
 constexpr int kDragStarts = 4;
 } // namespace
 
-HumidityChartView::HumidityChartView(HumidityChart* chart, QWidget* parent)
-    : QChartView(chart, parent), chart_(chart) {
+ChartHandView::ChartHandView(QChart* chart, Hands hands, QWidget* parent)
+    : QChartView(chart, parent), hands_(std::move(hands)) {
     setRenderHint(QPainter::Antialiasing);
     setFrameShape(QFrame::NoFrame);
     setBackgroundBrush(Qt::NoBrush);
@@ -26,18 +26,21 @@ HumidityChartView::HumidityChartView(HumidityChart* chart, QWidget* parent)
     viewport()->setAutoFillBackground(false);
 }
 
-void HumidityChartView::wheelEvent(QWheelEvent* event) {
+void ChartHandView::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    if (!hands_.instantAt) {
+        return;
+    }
     const double notches = static_cast<double>(event->angleDelta().y()) / kNotch;
     if (notches != 0) {
-        emit zoomAsked(chart_->instantAt(event->position().x()), std::pow(kZoomPerNotch, notches));
+        emit zoomAsked(hands_.instantAt(event->position().x()), std::pow(kZoomPerNotch, notches));
     } else if (event->angleDelta().x() != 0) {
-        const auto span = chart_->to() - chart_->from();
+        const auto span = hands_.instantAt(width()) - hands_.instantAt(0);
         emit moveAsked(-span * event->angleDelta().x() / (kNotch * 10));
     }
-    event->accept();
 }
 
-void HumidityChartView::mousePressEvent(QMouseEvent* event) {
+void ChartHandView::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton) {
         grabbed_ = event->pos();
         moved_ = false;
@@ -48,25 +51,44 @@ void HumidityChartView::mousePressEvent(QMouseEvent* event) {
     }
 }
 
-void HumidityChartView::mouseMoveEvent(QMouseEvent* event) {
-    if (!grabbed_) {
-        const ChartPoint* under = chart_->pointNear(event->position(), kReach);
-        setCursor(under != nullptr ? Qt::PointingHandCursor : Qt::OpenHandCursor);
+void ChartHandView::mouseMoveEvent(QMouseEvent* event) {
+    if (grabbed_) {
+        grabMoved(event);
         return;
     }
-    if (!moved_ && (event->pos() - *grabbed_).manhattanLength() < kDragStarts) {
+    const ChartPoint* under = hands_.pointNear(event->position(), kReach);
+    setCursor(under != nullptr   ? Qt::PointingHandCursor
+              : hands_.instantAt ? Qt::OpenHandCursor
+                                 : Qt::ArrowCursor);
+    const auto now = under == nullptr ? std::nullopt : std::optional{under->instant};
+    if (now != hovered_) {
+        hovered_ = now;
+        emit pointHovered(now);
+    }
+}
+
+void ChartHandView::grabMoved(QMouseEvent* event) {
+    if (!hands_.instantAt || (!moved_ && (event->pos() - *grabbed_).manhattanLength() < kDragStarts)) {
         return;
     }
     moved_ = true;
     setCursor(Qt::ClosedHandCursor);
-    const auto by = chart_->instantAt(grabbed_->x()) - chart_->instantAt(event->pos().x());
+    const auto by = hands_.instantAt(grabbed_->x()) - hands_.instantAt(event->pos().x());
     grabbed_ = event->pos();
     emit moveAsked(by);
 }
 
-void HumidityChartView::mouseReleaseEvent(QMouseEvent* event) {
+void ChartHandView::leaveEvent(QEvent* event) {
+    QChartView::leaveEvent(event);
+    if (hovered_) {
+        hovered_.reset();
+        emit pointHovered(std::nullopt);
+    }
+}
+
+void ChartHandView::mouseReleaseEvent(QMouseEvent* event) {
     if (grabbed_ && !moved_) {
-        if (const ChartPoint* under = chart_->pointNear(event->position(), kReach)) {
+        if (const ChartPoint* under = hands_.pointNear(event->position(), kReach)) {
             emit pointChosen(under->instant);
         }
     }
@@ -74,8 +96,8 @@ void HumidityChartView::mouseReleaseEvent(QMouseEvent* event) {
     setCursor(Qt::OpenHandCursor);
 }
 
-void HumidityChartView::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (const ChartPoint* under = chart_->pointNear(event->position(), kReach)) {
+void ChartHandView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (const ChartPoint* under = hands_.pointNear(event->position(), kReach)) {
         emit pointOpened(under->instant);
     }
 }

@@ -68,6 +68,7 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     below->addWidget(queries_);
     below->setStretchFactor(0, 3);
     below->setStretchFactor(1, 2);
+    below->setSizes({620, 420}); // the numbers' names are long
     halves->addWidget(below);
     halves->setStretchFactor(0, 1);
     halves->setStretchFactor(1, 1);
@@ -81,6 +82,7 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     column->addWidget(message_);
 
     connect(chart_, &ChartPanel::openAsked, this, &MonthPage::openInRegister);
+    connect(chart_, &ChartPanel::said, this, &MonthPage::say);
     connect(queries_, &QueriesPanel::openAsked, this, &MonthPage::openInRegister);
     connect(queries_, &QueriesPanel::said, this, &MonthPage::say);
     connect(&session_, &Session::observationsChanged, this, &MonthPage::bookChanged);

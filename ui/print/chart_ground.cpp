@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/chart_drawing.h"
+#include "ui/print/chart_frame.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -7,7 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <limits>
+#include <vector>
 
 namespace wickbook::ui {
 
@@ -50,12 +52,7 @@ void HumidityChart::Ground::paint(QPainter* painter, const QStyleOptionGraphicsI
 }
 
 void HumidityChart::Ground::paintRules(QPainter& painter) const {
-    painter.setPen(QPen(chart_.look_.tokens.rule, 1));
-    const ValueScale& scale = chart_.scale_;
-    for (double value = scale.low; value <= scale.high + scale.step * 1e-6; value += scale.step) {
-        const double y = chart_.yOf(value);
-        painter.drawLine(QPointF{chart_.plot_.left(), y}, QPointF{chart_.plot_.right(), y});
-    }
+    drawValueRules(painter, chart_.look_, chart_.plot_, chart_.scale_);
     for (const TimeTick& tick : chart_.ticks_) {
         const double x = chart_.xOf(tick.instant);
         painter.drawLine(QPointF{x, chart_.plot_.bottom()}, QPointF{x, chart_.plot_.bottom() + 4});
@@ -80,12 +77,12 @@ void HumidityChart::Ground::paintBands(QPainter& painter) const {
     for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
         painter.setBrush(faint(lineColour(chart_.look_.tokens, i), kBandAlpha));
         for (const auto& run : chart_.points_->hours[i].runs) {
+            if (run.back().instant < chart_.from_ || run.front().instant > chart_.to_) {
+                continue;
+            }
             QPolygonF upper;
             QPolygonF lower;
-            for (const ChartPoint& point : run) {
-                if (point.instant < chart_.from_ || point.instant > chart_.to_) {
-                    continue;
-                }
+            for (const ChartPoint& point : pointsWithin(run, chart_.from_, chart_.to_)) {
                 const double x = chart_.xOf(point.instant);
                 if (chart_.quantity_ == Quantity::Humidity && point.lowestHumidity && point.highestHumidity) {
                     upper << QPointF{x, chart_.yOf(*point.highestHumidity)};
@@ -135,29 +132,38 @@ void HumidityChart::Ground::paintEvents(QPainter& painter) const {
 /// column into which nothing falls stays empty, so gaps stay gaps.
 void HumidityChart::Ground::paintDense(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing, false);
-    for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
-        std::map<int, std::pair<double, double>> columns;
-        for (const auto& run : chart_.points_->hours[i].runs) {
-            for (const ChartPoint& point : run) {
-                const auto value = point.value(chart_.quantity_);
-                if (!value || point.instant < chart_.from_ || point.instant > chart_.to_) {
-                    continue;
-                }
-                const int column = static_cast<int>(std::floor(chart_.xOf(point.instant) / kDenseColumn));
-                const double y = chart_.yOf(chart_.shown(*value));
-                const auto [place, isNew] = columns.try_emplace(column, y, y);
-                if (!isNew) {
-                    place->second.first = std::min(place->second.first, y);
-                    place->second.second = std::max(place->second.second, y);
-                }
-            }
+    // Columns are counted from the plot's left edge and as many as fit it; which one a reading falls into is
+    // worked out by one multiplication, for this is done for every reading in sight at every frame.
+    const auto count = static_cast<std::size_t>(std::ceil(chart_.plot_.width() / kDenseColumn)) + 1;
+    const auto start = chart_.from_.time_since_epoch().count();
+    const auto end = chart_.to_.time_since_epoch().count();
+    const double perSecond = static_cast<double>(count - 1) / static_cast<double>(end - start);
+    std::vector<float> lowest(count);
+    std::vector<float> highest(count);
+    for (std::size_t i = 0; i < chart_.columns_.size(); ++i) {
+        const Column& column = chart_.columns_[i];
+        std::fill(lowest.begin(), lowest.end(), std::numeric_limits<float>::max());
+        std::fill(highest.begin(), highest.end(), std::numeric_limits<float>::lowest());
+        const auto first = std::lower_bound(column.seconds.begin(), column.seconds.end(), start);
+        for (auto k = static_cast<std::size_t>(first - column.seconds.begin());
+             k < column.seconds.size() && column.seconds[k] <= end; ++k) {
+            const auto place =
+                static_cast<std::size_t>(static_cast<double>(column.seconds[k] - start) * perSecond);
+            lowest[place] = std::min(lowest[place], column.values[k]);
+            highest[place] = std::max(highest[place], column.values[k]);
         }
         painter.setPen(QPen(faint(lineColour(chart_.look_.tokens, i), kDenseAlpha), kDenseColumn - 1));
-        for (const auto& [column, reach] : columns) {
-            const double x = (column + 0.5) * kDenseColumn;
-            painter.drawLine(QPointF{x, reach.first},
-                             QPointF{x, std::max(reach.second, reach.first + kDenseShortest)});
+        QList<QLineF> strokes;
+        for (std::size_t place = 0; place < count; ++place) {
+            if (lowest[place] > highest[place]) {
+                continue;
+            }
+            const double x = chart_.plot_.left() + (static_cast<double>(place) + 0.5) * kDenseColumn;
+            const double top = chart_.yOf(static_cast<double>(highest[place]));
+            const double bottom = chart_.yOf(static_cast<double>(lowest[place]));
+            strokes << QLineF{x, top, x, std::max(bottom, top + kDenseShortest)};
         }
+        painter.drawLines(strokes);
     }
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/chart_drawing.h"
-#include "ui/text/number_words.h"
+#include "ui/print/chart_frame.h"
 #include "ui/text/time_words.h"
 
 #include <QCoreApplication>
@@ -59,24 +59,12 @@ void HumidityChart::Marks::paintWords(QPainter& painter) const {
         key(&painter, {chart_.plot_.right() - width, head.y()});
     }
 
-    painter.setPen(tokens.soft);
-    const ValueScale& scale = chart_.scale_;
-    for (double value = scale.low; value <= scale.high + scale.step * 1e-6; value += scale.step) {
-        const QString text = numberWords(chart_.locale_, value, scale.decimals);
-        painter.drawText(QPointF{chart_.plot_.left() - 6 - metrics.horizontalAdvance(text),
-                                 chart_.yOf(value) + metrics.capHeight() / 2},
-                         text);
-    }
-    double free = chart_.plot_.left() - 30;
+    drawValueWords(painter, chart_.look_, chart_.locale_, chart_.plot_, chart_.scale_);
+    std::vector<PlacedWord> words;
     for (const TimeTick& tick : chart_.ticks_) {
-        const double width = metrics.horizontalAdvance(tick.label);
-        const double left = std::min(chart_.xOf(tick.instant) - width / 2, chart_.size().width() - width);
-        if (left < free) {
-            continue;
-        }
-        painter.drawText(QPointF{left, chart_.plot_.bottom() + 6 + metrics.ascent()}, tick.label);
-        free = left + width + 8;
+        words.push_back({chart_.xOf(tick.instant), tick.label});
     }
+    drawWordsBelow(painter, chart_.look_, chart_.plot_, chart_.size().width(), words);
 }
 
 double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
@@ -96,15 +84,13 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     bool doubtful = false;
     bool erroneous = false;
     const auto seen = [&](const ChartPoint& point) {
-        if (point.instant < chart_.from_ || point.instant > chart_.to_) {
-            return;
-        }
         doubtful = doubtful || point.mark == PointMark::Doubtful;
         erroneous = erroneous || point.mark == PointMark::Erroneous;
     };
     for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
         const HourLine& hour = chart_.points_->hours[i];
-        std::for_each(hour.aside.begin(), hour.aside.end(), seen);
+        const auto aside = pointsWithin(hour.aside, chart_.from_, chart_.to_);
+        std::for_each(aside.begin(), aside.end(), seen);
         entry(28, hourWords(hour.hour), [&](QPointF at) {
             QPen pen(lineColour(tokens, i), 1.5);
             if (const auto dash = lineDash(i); !dash.isEmpty()) {
@@ -115,10 +101,9 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
             drawKept(*painter, shapeOf(i), at + QPointF{14, 0}, kRadius, lineColour(tokens, i));
         });
     }
-    std::for_each(chart_.points_->extras.begin(), chart_.points_->extras.end(), seen);
-    if (std::any_of(chart_.points_->extras.begin(), chart_.points_->extras.end(), [&](const auto& point) {
-            return point.instant >= chart_.from_ && point.instant <= chart_.to_;
-        })) {
+    const auto extras = pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_);
+    std::for_each(extras.begin(), extras.end(), seen);
+    if (!extras.empty()) {
         entry(8, ChartText::tr("extra"), [&](QPointF at) {
             drawKept(*painter, PointShape::Extra, at + QPointF{4, 0}, kRadius, tokens.soft);
         });
@@ -171,9 +156,7 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
 
 void HumidityChart::Marks::paintPoints(QPainter& painter) const {
     const Tokens& tokens = chart_.look_.tokens;
-    const auto visible = [&](const ChartPoint& point) {
-        return point.value(chart_.quantity_) && point.instant >= chart_.from_ && point.instant <= chart_.to_;
-    };
+    const auto visible = [&](const ChartPoint& point) { return point.value(chart_.quantity_).has_value(); };
     // At half-dense the marks would run into each other: smaller ones then.
     const double days = static_cast<double>((chart_.to_ - chart_.from_).count()) / 86400.0;
     const double radius = chart_.plot_.width() / days < 8 ? kSmallRadius : kRadius;
@@ -181,14 +164,17 @@ void HumidityChart::Marks::paintPoints(QPainter& painter) const {
         const HourLine& hour = chart_.points_->hours[i];
         if (!chart_.dense_) {
             for (const auto& run : hour.runs) {
-                for (const ChartPoint& point : run) {
+                if (run.back().instant < chart_.from_ || run.front().instant > chart_.to_) {
+                    continue;
+                }
+                for (const ChartPoint& point : pointsWithin(run, chart_.from_, chart_.to_)) {
                     if (visible(point)) {
                         drawKept(painter, shapeOf(i), chart_.placeOf(point), radius, lineColour(tokens, i));
                     }
                 }
             }
         }
-        for (const ChartPoint& point : hour.aside) {
+        for (const ChartPoint& point : pointsWithin(hour.aside, chart_.from_, chart_.to_)) {
             if (!visible(point)) {
                 continue;
             }
@@ -199,7 +185,7 @@ void HumidityChart::Marks::paintPoints(QPainter& painter) const {
             }
         }
     }
-    for (const ChartPoint& point : chart_.points_->extras) {
+    for (const ChartPoint& point : pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_)) {
         if (!visible(point)) {
             continue;
         }
@@ -220,12 +206,11 @@ void HumidityChart::Marks::paintCaret(QPainter& painter) const {
     const double x = chart_.xOf(*chart_.caret_);
     painter.setPen(QPen(chart_.look_.tokens.accent, 1.5));
     painter.drawLine(QPointF{x, chart_.plot_.top()}, QPointF{x, chart_.plot_.bottom()});
-    for (const ChartPoint* point : chart_.points_->inTimeOrder()) {
-        if (point->instant == *chart_.caret_ && point->value(chart_.quantity_)) {
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(chart_.look_.tokens.accent, 2));
-            painter.drawEllipse(chart_.placeOf(*point), kRadius * 2.2, kRadius * 2.2);
-        }
+    if (const ChartPoint* point = chart_.points_->at(*chart_.caret_);
+        point != nullptr && point->value(chart_.quantity_)) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(chart_.look_.tokens.accent, 2));
+        painter.drawEllipse(chart_.placeOf(*point), kRadius * 2.2, kRadius * 2.2);
     }
 }
 

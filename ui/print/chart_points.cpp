@@ -40,6 +40,7 @@ ChartPoint pointOf(const checks::CheckedReading& checked) {
     point.mark = markOf(checked);
     point.humidity = reading.humidityPercent();
     point.dewPoint = reading.dewPointCelsius();
+    point.vapourPressure = reading.vapourPressureHectopascals();
     if (reading.dry.temperature) {
         point.dry = reading.dry.temperature->celsius();
     }
@@ -113,6 +114,39 @@ bool ChartPoints::empty() const {
     return extras.empty() && std::all_of(hours.begin(), hours.end(), [](const HourLine& line) {
                return line.runs.empty() && line.aside.empty();
            });
+}
+
+std::span<const ChartPoint> pointsWithin(const std::vector<ChartPoint>& points, record::Instant from,
+                                         record::Instant to) {
+    const auto first = std::lower_bound(
+        points.begin(), points.end(), from,
+        [](const ChartPoint& point, record::Instant instant) { return point.instant < instant; });
+    const auto last =
+        std::upper_bound(first, points.end(), to, [](record::Instant instant, const ChartPoint& point) {
+            return instant < point.instant;
+        });
+    return {first, last};
+}
+
+const ChartPoint* ChartPoints::at(record::Instant instant) const {
+    const auto in = [instant](const std::vector<ChartPoint>& points) -> const ChartPoint* {
+        const auto found = pointsWithin(points, instant, instant);
+        return found.empty() ? nullptr : &found.front();
+    };
+    for (const HourLine& line : hours) {
+        for (const auto& run : line.runs) {
+            if (instant < run.front().instant || instant > run.back().instant) {
+                continue;
+            }
+            if (const ChartPoint* point = in(run)) {
+                return point;
+            }
+        }
+        if (const ChartPoint* point = in(line.aside)) {
+            return point;
+        }
+    }
+    return in(extras);
 }
 
 std::vector<const ChartPoint*> ChartPoints::inTimeOrder() const {
@@ -196,7 +230,14 @@ ChartPoints chartPoints(std::span<const checks::CheckedReading> readings,
             points.extras.push_back(std::move(point));
         }
     }
+    const auto inOrder = [](std::vector<ChartPoint>& some) {
+        std::stable_sort(some.begin(), some.end(),
+                         [](const ChartPoint& a, const ChartPoint& b) { return a.instant < b.instant; });
+    };
+    inOrder(points.extras);
     for (auto& [hour, building] : lines) {
+        inOrder(building.line.aside);
+        std::for_each(building.line.runs.begin(), building.line.runs.end(), inOrder);
         points.hours.push_back(std::move(building.line));
     }
     if (!readings.empty()) {

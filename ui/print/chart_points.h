@@ -34,6 +34,7 @@ struct ChartPoint {
     std::optional<double> dewPoint;                        ///< °C
     std::optional<double> dewPointU95;                     ///< K
     std::optional<double> dry, wet;                        ///< °C, corrected
+    std::optional<double> vapourPressure;                  ///< hPa
 
     [[nodiscard]] std::optional<double> value(Quantity quantity) const {
         return quantity == Quantity::Humidity ? humidity : dewPoint;
@@ -62,9 +63,15 @@ struct ChartPoints {
     std::vector<ChartEvent> events;
 
     [[nodiscard]] bool empty() const;
+    /// The point read at this moment; nullptr: none.
+    [[nodiscard]] const ChartPoint* at(record::Instant instant) const;
     /// Every point with a humidity, in time order.
     [[nodiscard]] std::vector<const ChartPoint*> inTimeOrder() const;
 };
+
+/// Those of points in time order that lie in [from, to].
+std::span<const ChartPoint> pointsWithin(const std::vector<ChartPoint>& points, record::Instant from,
+                                         record::Instant to);
 
 /// readings: filed under [from, to], derived and judged, in time order.
 ChartPoints chartPoints(std::span<const checks::CheckedReading> readings,

@@ -26,6 +26,14 @@ double seconds(record::Instant instant) {
     return static_cast<double>(instant.time_since_epoch().count());
 }
 
+/// Places of what lies in [from, to]: first and one past the last.
+std::pair<std::size_t, std::size_t> inSight(const std::vector<std::int64_t>& times, record::Instant from,
+                                            record::Instant to) {
+    const auto first = std::lower_bound(times.begin(), times.end(), from.time_since_epoch().count());
+    const auto last = std::upper_bound(first, times.end(), to.time_since_epoch().count());
+    return {static_cast<std::size_t>(first - times.begin()), static_cast<std::size_t>(last - times.begin())};
+}
+
 } // namespace
 
 HumidityChart::HumidityChart(Quantity quantity, const record::StationRecord& station, ChartLook look,
@@ -87,8 +95,43 @@ QString HumidityChart::title() const {
                : QCoreApplication::translate("charts", "Dew point, %1").arg(unitWords(unit_));
 }
 
+template <typename Each>
+void HumidityChart::eachInSight(Each each) const {
+    const auto go = [&](const std::vector<ChartPoint>& points) {
+        for (const ChartPoint& point : pointsWithin(points, from_, to_)) {
+            each(point);
+        }
+    };
+    for (const HourLine& line : points_->hours) {
+        for (const auto& run : line.runs) {
+            if (run.back().instant >= from_ && run.front().instant <= to_) {
+                go(run);
+            }
+        }
+        go(line.aside);
+    }
+    go(points_->extras);
+}
+
+void HumidityChart::gatherColumns() {
+    columns_.assign(points_->hours.size(), {});
+    for (std::size_t i = 0; i < points_->hours.size(); ++i) {
+        Column& column = columns_[i];
+        for (const auto& run : points_->hours[i].runs) {
+            for (const ChartPoint& point : run) {
+                if (const auto value = point.value(quantity_)) {
+                    column.seconds.push_back(point.instant.time_since_epoch().count());
+                    column.values.push_back(static_cast<float>(shown(*value)));
+                }
+            }
+        }
+    }
+}
+
 void HumidityChart::setPoints(std::shared_ptr<const ChartPoints> points) {
     points_ = std::move(points);
+    gatherColumns();
+    forgetLines();
     layOut();
 }
 
@@ -105,6 +148,7 @@ void HumidityChart::setAverage(const ChartAverage& average) {
 
 void HumidityChart::setLook(const ChartLook& look) {
     look_ = look;
+    forgetLines();
     layOut();
 }
 
@@ -116,8 +160,8 @@ void HumidityChart::setCaret(const std::optional<record::Instant>& caret) {
 const ChartPoint* HumidityChart::pointNear(QPointF place, double reach) const {
     const ChartPoint* nearest = nullptr;
     double best = reach * reach;
-    const auto look = [&](const ChartPoint& point) {
-        if (!point.value(quantity_) || point.instant < from_ || point.instant > to_) {
+    eachInSight([&](const ChartPoint& point) {
+        if (!point.value(quantity_)) {
             return;
         }
         const QPointF away = placeOf(point) - place;
@@ -126,14 +170,7 @@ const ChartPoint* HumidityChart::pointNear(QPointF place, double reach) const {
             best = squared;
             nearest = &point;
         }
-    };
-    for (const HourLine& line : points_->hours) {
-        for (const auto& run : line.runs) {
-            std::for_each(run.begin(), run.end(), look);
-        }
-        std::for_each(line.aside.begin(), line.aside.end(), look);
-    }
-    std::for_each(points_->extras.begin(), points_->extras.end(), look);
+    });
     return nearest;
 }
 
@@ -156,21 +193,32 @@ void HumidityChart::scaleValues() {
     }
     double low = std::numeric_limits<double>::max();
     double high = std::numeric_limits<double>::lowest();
+    if (dense_) {
+        for (const Column& column : columns_) {
+            const auto [first, last] = inSight(column.seconds, from_, to_);
+            for (std::size_t k = first; k < last; ++k) {
+                low = std::min(low, static_cast<double>(column.values[k]));
+                high = std::max(high, static_cast<double>(column.values[k]));
+            }
+        }
+    }
     const auto widen = [&](const ChartPoint& point) {
-        if (point.dewPoint && point.instant >= from_ && point.instant <= to_) {
+        if (point.dewPoint) {
             const double band =
                 point.mark == PointMark::Kept && !dense_ ? point.dewPointU95.value_or(0) : 0.0;
             low = std::min(low, shown(*point.dewPoint - band));
             high = std::max(high, shown(*point.dewPoint + band));
         }
     };
-    for (const HourLine& line : points_->hours) {
-        for (const auto& run : line.runs) {
-            std::for_each(run.begin(), run.end(), widen);
+    if (!dense_) {
+        eachInSight(widen);
+    } else {
+        for (const HourLine& line : points_->hours) {
+            for (const ChartPoint& point : pointsWithin(line.aside, from_, to_)) {
+                widen(point);
+            }
         }
-        std::for_each(line.aside.begin(), line.aside.end(), widen);
     }
-    std::for_each(points_->extras.begin(), points_->extras.end(), widen);
     for (const AverageSpan& span : average_.spans) {
         if (span.to >= from_ && span.from <= to_) {
             low = std::min(low, shown(span.low));
@@ -203,14 +251,9 @@ void HumidityChart::layOut() {
     setPlotArea(plot_);
 
     std::size_t most = 0;
-    for (const HourLine& hour : points_->hours) {
-        std::size_t visible = 0;
-        for (const auto& run : hour.runs) {
-            for (const ChartPoint& point : run) {
-                visible += point.instant >= from_ && point.instant <= to_ ? 1U : 0U;
-            }
-        }
-        most = std::max(most, visible);
+    for (const Column& column : columns_) {
+        const auto [first, last] = inSight(column.seconds, from_, to_);
+        most = std::max(most, last - first);
     }
     dense_ = most > 2 && plot_.width() / static_cast<double>(most) < kDensePixels;
     scaleValues();
@@ -223,19 +266,33 @@ void HumidityChart::layOut() {
     update();
 }
 
-void HumidityChart::drawLines() {
+void HumidityChart::forgetLines() {
     removeAllSeries(); // deletes them
     lines_.clear();
+    linesFrom_ = linesTo_ = {};
+}
+
+void HumidityChart::drawLines() {
     if (dense_) {
+        forgetLines();
         return;
     }
+    if (!lines_.isEmpty() && from_ >= linesFrom_ && to_ <= linesTo_) {
+        return; // the axes have moved, the lines hold
+    }
+    forgetLines();
+    linesFrom_ = from_ - (to_ - from_);
+    linesTo_ = to_ + (to_ - from_);
     for (std::size_t i = 0; i < points_->hours.size(); ++i) {
         for (const auto& run : points_->hours[i].runs) {
+            if (run.back().instant < linesFrom_ || run.front().instant > linesTo_) {
+                continue;
+            }
             QList<QPointF> vertices;
             for (std::size_t k = 0; k < run.size(); ++k) {
                 // One point beyond the edge on each side, so that the line runs on to the edge.
-                const bool near = run[std::min(k + 1, run.size() - 1)].instant >= from_ &&
-                                  run[k == 0 ? 0 : k - 1].instant <= to_;
+                const bool near = run[std::min(k + 1, run.size() - 1)].instant >= linesFrom_ &&
+                                  run[k == 0 ? 0 : k - 1].instant <= linesTo_;
                 if (near && run[k].value(quantity_)) {
                     vertices.append({seconds(run[k].instant), shown(*run[k].value(quantity_))});
                 }

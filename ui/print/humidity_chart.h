@@ -71,6 +71,11 @@ private:
 
     void layOut();
     void drawLines();
+    void forgetLines();
+    void gatherColumns();
+    /// Calls with every point in sight, kept or not.
+    template <typename Each>
+    void eachInSight(Each each) const;
     void scaleValues();
     [[nodiscard]] double shown(double celsiusOrPercent) const;
     [[nodiscard]] double xOf(record::Instant instant) const;
@@ -95,6 +100,14 @@ private:
     QValueAxis* timeAxis_ = nullptr;
     QValueAxis* valueAxis_ = nullptr;
     QList<QLineSeries*> lines_;
+    record::Instant linesFrom_{}, linesTo_{}; ///< lines_ hold every run that touches this
+    /// The kept points of each hour as bare numbers, in time order: what every frame of a long span goes
+    /// over.
+    struct Column {
+        std::vector<std::int64_t> seconds; ///< UTC
+        std::vector<float> values;         ///< as shown
+    };
+    std::vector<Column> columns_;
     Ground* ground_ = nullptr;
     Marks* marks_ = nullptr;
 };

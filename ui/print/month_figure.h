@@ -2,9 +2,9 @@
 #pragma once
 
 #include "core/report/month_report.h"
+#include "ui/print/chart_figure.h"
 #include "ui/print/humidity_chart.h"
 
-#include <QGraphicsScene>
 #include <QLocale>
 #include <QSizeF>
 
@@ -25,14 +25,14 @@ public:
     MonthFigure(const report::MonthReport& report, const QLocale& locale, QSizeF size, bool withHeading);
     ~MonthFigure();
 
-    void paint(QPainter& painter, const QRectF& target);
+    void paint(QPainter& painter, const QRectF& target) { figure_.paint(painter, target); }
+    [[nodiscard]] ChartFigure& figure() { return figure_; }
     [[nodiscard]] const HumidityChart& humidity() const { return *humidity_; }
     [[nodiscard]] const HumidityChart& dewPoint() const { return *dewPoint_; }
 
 private:
-    QGraphicsScene scene_;
-    QSizeF size_;
-    HumidityChart* humidity_ = nullptr; ///< the scene's
+    ChartFigure figure_;
+    HumidityChart* humidity_ = nullptr; ///< the figure's
     HumidityChart* dewPoint_ = nullptr;
 };
 

@@ -102,8 +102,8 @@ tl::expected<QStringList, FileError> writeMonthFiles(const report::MonthReport& 
          [&] { return std::optional{bytesOf(exchange::sidecarMetadata(report.station, "month.csv"))}; }},
         {QStringLiteral("summary.csv"),
          [&] {
-             return std::optional{
-                 bytesOf(csvText(report::summaryHeader(report.options), report::summaryRows(report.summary)))};
+             return std::optional{bytesOf(
+                 csvText(report::summaryHeader(report.options), report::summaryRows(report.summary)))};
          }},
         {QStringLiteral("report.pdf"),
          [&] {

@@ -122,33 +122,35 @@ QStringList departureSentences(const QLocale& locale, const report::MonthReport&
                           "same place and hours, and there are %2.")
                 .arg(QString::number(report::kFewestYearsForAverage), QString::number(withMean))};
     }
-    //: %1 "Average of 12 other years", %2 %3 %4 its numbers
-    QString sentence = UsualText::tr("This month at this station, %1: relative humidity %2")
-                           .arg(averageName(*humidity), percentWords(locale, humidity->average));
-    if (const auto dewPoint = report.ownYears->dewPoint()) {
-        sentence += UsualText::tr(", dew point %1").arg(celsiusWords(locale, dewPoint->average, unit));
-    }
-    if (const auto vapour = report.ownYears->vapourPressure()) {
-        sentence += UsualText::tr(", vapour pressure %1 hPa").arg(numberWords(locale, vapour->average, 1));
-    }
-    QStringList sentences{sentence + QLatin1Char('.')};
+    const auto dewPoint = report.ownYears->dewPoint();
+    const auto vapour = report.ownYears->vapourPressure();
+    const bool celsius = unit == units::TemperatureUnit::Celsius;
+    QStringList usual{UsualText::tr("RH %1").arg(percentWords(locale, humidity->average))};
     QStringList departures;
     if (all.meanHumidity) {
-        departures << UsualText::tr("%1 % relative humidity")
-                          .arg(departureWords(locale, *all.meanHumidity - humidity->average, 0));
+        departures << departureWords(locale, *all.meanHumidity - humidity->average, 0) + kNoBreakSpace +
+                          locale.percent();
     }
-    if (const auto dewPoint = report.ownYears->dewPoint(); dewPoint && all.meanDewPoint) {
-        const double kelvins = *all.meanDewPoint - dewPoint->average;
-        const bool celsius = unit == units::TemperatureUnit::Celsius;
-        departures << UsualText::tr("%1 %2 dew point")
-                          .arg(departureWords(locale, celsius ? kelvins : kelvins * 1.8, 1), unitWords(unit));
+    if (dewPoint) {
+        usual << UsualText::tr("dew point %1").arg(celsiusWords(locale, dewPoint->average, unit));
+        if (all.meanDewPoint) {
+            const double kelvins = *all.meanDewPoint - dewPoint->average;
+            departures << departureWords(locale, celsius ? kelvins : kelvins * 1.8, 1) + kNoBreakSpace +
+                              unitWords(unit);
+        }
     }
-    if (const auto vapour = report.ownYears->vapourPressure(); vapour && all.meanVapourPressure) {
-        departures << UsualText::tr("%1 hPa vapour pressure")
-                          .arg(departureWords(locale, *all.meanVapourPressure - vapour->average, 1));
+    if (vapour) {
+        usual << UsualText::tr("vapour pressure %1 hPa").arg(numberWords(locale, vapour->average, 1));
+        if (all.meanVapourPressure) {
+            departures << UsualText::tr("%1 hPa").arg(
+                departureWords(locale, *all.meanVapourPressure - vapour->average, 1));
+        }
     }
+    //: %1 "average of 12 other years", %2 its numbers
+    QStringList sentences{UsualText::tr("This month here, %1: %2.")
+                              .arg(averageName(*humidity), usual.join(QStringLiteral(", ")))};
     if (!departures.isEmpty()) {
-        sentences << UsualText::tr("Departure of this month: %1.").arg(departures.join(QStringLiteral(", ")));
+        sentences << UsualText::tr("Departure: %1.").arg(departures.join(QStringLiteral(", ")));
     }
     return sentences;
 }

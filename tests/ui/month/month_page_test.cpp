@@ -9,6 +9,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QClipboard>
 #include <QDialog>
 #include <QDir>
 #include <QFile>
@@ -17,10 +18,13 @@
 #include <QLineSeries>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QSvgRenderer>
 #include <QTableView>
 #include <QTimer>
 #include <QtTest/QTest>
+#include <gmock/gmock.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace wickbook::ui {
@@ -244,7 +248,8 @@ TEST_F(MonthPageCase, AReadingWrittenElsewhereAppears) {
 
 TEST_F(MonthPageCase, WheelZoomsAndDragMoves) {
     show();
-    auto* view = page_->findChild<HumidityChartView*>();
+    const auto views = page_->findChildren<ChartHandView*>();
+    auto* view = *std::find_if(views.begin(), views.end(), [](auto* each) { return each->isVisible(); });
     const auto length = chart_->to() - chart_->from();
     QWheelEvent wheel(QPointF{300, 60}, view->viewport()->mapToGlobal(QPointF{300, 60}), {}, {0, 120},
                       Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
@@ -255,6 +260,64 @@ TEST_F(MonthPageCase, WheelZoomsAndDragMoves) {
     QTest::mouseMove(view->viewport(), {360, 60});
     QTest::mouseRelease(view->viewport(), Qt::LeftButton, {}, {360, 60});
     EXPECT_LT(chart_->from(), from) << "dragging to the right shows what was before";
+}
+
+TEST_F(MonthPageCase, TheYearsLieOverOneAnother) {
+    fill(day(2023, 4, 20), day(2023, 5, 20), {});
+    fill(day(2024, 4, 20), day(2024, 5, 20), {day(2024, 5, 3)});
+    show();
+    page_->showMonth(date::year{2025} / 5);
+    chart_->setKind(ChartKind::YearsTogether);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !chart_->isReading(); }, 60'000));
+    const YearsChart& years = chart_->stage().years();
+    EXPECT_THAT(years.otherYears(), testing::ElementsAre(date::year{2023}, date::year{2024}));
+    // 9 h: 2023 whole, 2024 and 2025 each in two runs round a gap that stays open.
+    EXPECT_EQ(years.series().size(), 5);
+    chart_->setFocus();
+    QTest::keyClick(chart_, Qt::Key_Up);
+    EXPECT_EQ(chart_->stage().singledOut(), date::year{2023});
+    EXPECT_EQ(label("told"), QStringLiteral("2023 singled out"));
+    QTest::keyClick(chart_, Qt::Key_Up);
+    QTest::keyClick(chart_, Qt::Key_Up);
+    EXPECT_FALSE(chart_->stage().singledOut()) << "beyond the last year lies none";
+}
+
+TEST_F(MonthPageCase, TheAirAndThePair) {
+    show();
+    for (const ChartKind kind : {ChartKind::Air, ChartKind::Pair}) {
+        chart_->setKind(kind);
+        chart_->setFocus();
+        QTest::keyClick(chart_, Qt::Key_Right);
+        EXPECT_TRUE(chart_->caret().has_value());
+        EXPECT_EQ(label("told"), chart_->caretWords());
+    }
+    // Five curves of humidity, of which some may leave the plot at once.
+    EXPECT_GE(chart_->stage().air().series().size(), 3);
+    EXPECT_FALSE(chart_->stage().pair().isDense());
+}
+
+TEST_F(MonthPageCase, PicturesOfEveryKind) {
+    show();
+    for (int kind = 0; kind < kChartKinds; ++kind) {
+        chart_->setKind(static_cast<ChartKind>(kind));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !chart_->isReading(); }, 60'000));
+        const QString png = folder_.filePath(QStringLiteral("%1.png").arg(kind));
+        const QString svg = folder_.filePath(QStringLiteral("%1.SVG").arg(kind));
+        EXPECT_TRUE(chart_->savePicture(png).contains(QStringLiteral("was written"))) << kind;
+        EXPECT_TRUE(chart_->savePicture(svg).contains(QStringLiteral("was written"))) << kind;
+        const QImage image(png);
+        EXPECT_EQ(image.width(), 2400);
+        EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 300, 0.5);
+        QSvgRenderer renderer(svg);
+        EXPECT_TRUE(renderer.isValid());
+    }
+    EXPECT_EQ(chart_->savePicture(folder_.filePath(QStringLiteral("chart.bmp"))),
+              QStringLiteral("A picture is PNG or SVG: let the name end in .png or .svg."));
+    EXPECT_TRUE(chart_->savePicture(folder_.filePath(QStringLiteral("no/such/chart.png")))
+                    .contains(QStringLiteral("could not be written")));
+    chart_->setFocus();
+    QTest::keyClick(chart_, Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(QGuiApplication::clipboard()->image().width(), 2400);
 }
 
 } // namespace
