@@ -140,7 +140,9 @@ void AirChart::addCurve(int percent) {
     if (curve.size() < 2) {
         return;
     }
-    QPen pen(percent == 100 ? look_.tokens.soft : look_.tokens.rule, percent == 100 ? 1.5 : 1.2);
+    QColor quiet = look_.tokens.soft;
+    quiet.setAlphaF(percent == 100 ? 1.0F : 0.5F);
+    const QPen pen(quiet, percent == 100 ? 1.5 : 1.0);
     addLine(curve, pen);
     curveNames_.push_back({xOf(curve.back().x()), percentWords(locale_, percent)});
     curveHeights_.push_back(yOf(curve.back().y()));

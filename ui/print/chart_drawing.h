@@ -39,6 +39,7 @@ public:
 private:
     void paintWords(QPainter& painter) const;
     void paintPoints(QPainter& painter) const;
+    void paintDenseMarks(QPainter& painter) const;
     void paintCaret(QPainter& painter) const;
 
     HumidityChart& chart_;

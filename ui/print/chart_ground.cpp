@@ -16,7 +16,7 @@ namespace wickbook::ui {
 namespace {
 
 constexpr double kBandAlpha = 0.13;
-constexpr double kDenseAlpha = 0.6;
+constexpr double kDenseShare = 0.6;   ///< of the line's colour in the strokes, the rest the sheet's
 constexpr double kDenseColumn = 3;    ///< pixels that share one stroke
 constexpr double kDenseShortest = 2;  ///< of a stroke, pixels
 constexpr double kUprightsApart = 30; ///< closer than this, wick changes are a fence, not a mark
@@ -24,6 +24,14 @@ constexpr double kUprightsApart = 30; ///< closer than this, wick changes are a 
 QColor faint(QColor colour, double alpha) {
     colour.setAlphaF(static_cast<float>(alpha));
     return colour;
+}
+
+QColor mixed(const QColor& colour, const QColor& ground, double share) {
+    const auto part = [share](int of, int with) {
+        return static_cast<int>(std::lround(share * of + (1 - share) * with));
+    };
+    return {part(colour.red(), ground.red()), part(colour.green(), ground.green()),
+            part(colour.blue(), ground.blue())};
 }
 
 } // namespace
@@ -101,19 +109,30 @@ void HumidityChart::Ground::paintBands(QPainter& painter) const {
     }
 }
 
-bool HumidityChart::showsWickChanges() const {
-    const auto count =
-        std::count_if(points_->events.begin(), points_->events.end(), [this](const ChartEvent& event) {
-            return event.kind == ChartEvent::Kind::WickChanged && event.instant >= from_ &&
-                   event.instant <= to_;
+std::span<const ChartEvent> HumidityChart::eventsInSight() const {
+    const auto& events = points_->events;
+    const auto first = std::lower_bound(
+        events.begin(), events.end(), from_,
+        [](const ChartEvent& event, record::Instant instant) { return event.instant < instant; });
+    const auto last =
+        std::upper_bound(first, events.end(), to_, [](record::Instant instant, const ChartEvent& event) {
+            return instant < event.instant;
         });
+    return {first, last};
+}
+
+bool HumidityChart::showsWickChanges() const {
+    const auto events = eventsInSight();
+    const auto count = std::count_if(events.begin(), events.end(), [](const ChartEvent& event) {
+        return event.kind == ChartEvent::Kind::WickChanged;
+    });
     return count > 0 && plot_.width() / static_cast<double>(count) >= kUprightsApart;
 }
 
 void HumidityChart::Ground::paintEvents(QPainter& painter) const {
-    for (const ChartEvent& event : chart_.points_->events) {
-        if (event.instant < chart_.from_ || event.instant > chart_.to_ ||
-            (event.kind == ChartEvent::Kind::WickChanged && !chart_.showsWickChanges())) {
+    const bool wicks = chart_.showsWickChanges();
+    for (const ChartEvent& event : chart_.eventsInSight()) {
+        if (event.kind == ChartEvent::Kind::WickChanged && !wicks) {
             continue;
         }
         const double x = chart_.xOf(event.instant);
@@ -152,7 +171,11 @@ void HumidityChart::Ground::paintDense(QPainter& painter) const {
             lowest[place] = std::min(lowest[place], column.values[k]);
             highest[place] = std::max(highest[place], column.values[k]);
         }
-        painter.setPen(QPen(faint(lineColour(chart_.look_.tokens, i), kDenseAlpha), kDenseColumn - 1));
+        // The first hour wide and pale, the next narrower over it, so that both are seen, in grey too.
+        // Opaque: blending every stroke costs ten times the rest of the frame.
+        const double width = std::max(1.0, kDenseColumn - 2.0 * static_cast<double>(i));
+        painter.setPen(
+            QPen(mixed(lineColour(chart_.look_.tokens, i), chart_.look_.tokens.sheet, kDenseShare), width));
         QList<QLineF> strokes;
         for (std::size_t place = 0; place < count; ++place) {
             if (lowest[place] > highest[place]) {

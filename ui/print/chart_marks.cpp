@@ -118,11 +118,10 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
             drawCross(*painter, at + QPointF{4, 0}, kRadius, tokens.wrong);
         });
     }
-    const auto& events = chart_.points_->events;
+    const auto events = chart_.eventsInSight();
     const auto inSight = [&](ChartEvent::Kind kind) {
-        return std::any_of(events.begin(), events.end(), [&](const ChartEvent& event) {
-            return event.kind == kind && event.instant >= chart_.from_ && event.instant <= chart_.to_;
-        });
+        return std::any_of(events.begin(), events.end(),
+                           [kind](const ChartEvent& event) { return event.kind == kind; });
     };
     const auto upright = [&](const QList<qreal>& dash) {
         return [&, dash](QPointF at) {
@@ -154,7 +153,53 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     return std::max(0.0, x - topLeft.x() - 16);
 }
 
+/// Where a century is in sight there are thousands of marks: small ones then, each kind in one stroke of the
+/// pen. Doubtful stays hollow, erroneous a cross, an extra reading upright and across.
+void HumidityChart::Marks::paintDenseMarks(QPainter& painter) const {
+    const Tokens& tokens = chart_.look_.tokens;
+    QList<QRectF> hollow;
+    QList<QLineF> crosses;
+    QList<QLineF> extras;
+    const double r = kSmallRadius;
+    const auto sort = [&](const ChartPoint& point, bool extra) {
+        if (!point.value(chart_.quantity_)) {
+            return;
+        }
+        const QPointF at = chart_.placeOf(point);
+        if (point.mark == PointMark::Erroneous) {
+            crosses << QLineF{at.x() - r, at.y() - r, at.x() + r, at.y() + r}
+                    << QLineF{at.x() - r, at.y() + r, at.x() + r, at.y() - r};
+        } else if (point.mark == PointMark::Doubtful) {
+            hollow << QRectF{at.x() - r, at.y() - r, 2 * r, 2 * r};
+        } else if (extra) {
+            extras << QLineF{at.x() - r, at.y(), at.x() + r, at.y()}
+                   << QLineF{at.x(), at.y() - r, at.x(), at.y() + r};
+        }
+    };
+    for (const HourLine& hour : chart_.points_->hours) {
+        for (const ChartPoint& point : pointsWithin(hour.aside, chart_.from_, chart_.to_)) {
+            sort(point, false);
+        }
+    }
+    for (const ChartPoint& point : pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_)) {
+        sort(point, true);
+    }
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setPen(QPen(tokens.soft, 1));
+    painter.drawLines(extras);
+    painter.setPen(QPen(tokens.query, 1));
+    painter.setBrush(tokens.sheet);
+    painter.drawRects(hollow);
+    painter.setPen(QPen(tokens.wrong, 1));
+    painter.drawLines(crosses);
+    painter.setRenderHint(QPainter::Antialiasing);
+}
+
 void HumidityChart::Marks::paintPoints(QPainter& painter) const {
+    if (chart_.dense_) {
+        paintDenseMarks(painter);
+        return;
+    }
     const Tokens& tokens = chart_.look_.tokens;
     const auto visible = [&](const ChartPoint& point) { return point.value(chart_.quantity_).has_value(); };
     // At half-dense the marks would run into each other: smaller ones then.
@@ -162,15 +207,13 @@ void HumidityChart::Marks::paintPoints(QPainter& painter) const {
     const double radius = chart_.plot_.width() / days < 8 ? kSmallRadius : kRadius;
     for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
         const HourLine& hour = chart_.points_->hours[i];
-        if (!chart_.dense_) {
-            for (const auto& run : hour.runs) {
-                if (run.back().instant < chart_.from_ || run.front().instant > chart_.to_) {
-                    continue;
-                }
-                for (const ChartPoint& point : pointsWithin(run, chart_.from_, chart_.to_)) {
-                    if (visible(point)) {
-                        drawKept(painter, shapeOf(i), chart_.placeOf(point), radius, lineColour(tokens, i));
-                    }
+        for (const auto& run : hour.runs) {
+            if (run.back().instant < chart_.from_ || run.front().instant > chart_.to_) {
+                continue;
+            }
+            for (const ChartPoint& point : pointsWithin(run, chart_.from_, chart_.to_)) {
+                if (visible(point)) {
+                    drawKept(painter, shapeOf(i), chart_.placeOf(point), radius, lineColour(tokens, i));
                 }
             }
         }

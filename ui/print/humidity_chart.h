@@ -81,6 +81,7 @@ private:
     [[nodiscard]] double xOf(record::Instant instant) const;
     [[nodiscard]] double yOf(double value) const;
     [[nodiscard]] QString title() const;
+    [[nodiscard]] std::span<const ChartEvent> eventsInSight() const;
     [[nodiscard]] bool showsWickChanges() const;
 
     Quantity quantity_;

@@ -136,8 +136,7 @@ void PairChart::paintReaches(QPainter& painter) const {
             lowest[at] = std::min(lowest[at], value);
             highest[at] = std::max(highest[at], value);
         });
-        QColor colour = dry ? look_.tokens.dry : look_.tokens.wet;
-        colour.setAlphaF(0.6F);
+        const QColor colour = dry ? look_.tokens.dry : look_.tokens.wet;
         // The wet bulb's strokes stand beside the dry bulb's, so that both are seen without colour too.
         painter.setPen(QPen(colour, dry ? 1 : 2));
         for (std::size_t at = 0; at < count; ++at) {
