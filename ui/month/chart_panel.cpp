@@ -62,6 +62,7 @@ void ChartPanel::buildTop(QVBoxLayout& column) {
     };
     choice_ = box("span", tr("How long a time the chart shows"),
                   {tr("two weeks"), tr("a month"), tr("a season"), tr("a year"), tr("all")});
+    choice_->setPlaceholderText(tr("as zoomed"));
     choice_->setCurrentIndex(static_cast<int>(span_));
     kindChoice_ =
         box("kind", tr("What the chart shows"),
@@ -231,6 +232,7 @@ void ChartPanel::zoom(record::Instant about, double factor) {
         return;
     }
     const auto from = about - std::chrono::seconds{static_cast<std::int64_t>(before)};
+    choice_->setCurrentIndex(-1); // none of the usual spans any more
     show(from, from + length);
 }
 

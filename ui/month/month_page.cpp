@@ -87,8 +87,23 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     connect(queries_, &QueriesPanel::said, this, &MonthPage::say);
     connect(&session_, &Session::observationsChanged, this, &MonthPage::bookChanged);
     connect(&session_, &Session::factsChanged, this, &MonthPage::bookChanged);
+    showMonth(monthToBeginWith());
+}
+
+/// This month; where nothing has been written down for two, as in a register that was brought in, the last
+/// one that holds something.
+date::year_month MonthPage::monthToBeginWith() const {
     const date::year_month_day today{session_.today()};
-    showMonth(today.year() / today.month());
+    const date::year_month now = today.year() / today.month();
+    const auto span = session_.book().span();
+    if (!span || !*span) {
+        return now;
+    }
+    const record::Instant last = (*span)->second;
+    const date::year_month_day day{
+        date::floor<date::days>(session_.station().periodAt(last).zone.localAt(last))};
+    const date::year_month newest = day.year() / day.month();
+    return newest + date::months{2} < now ? newest : now;
 }
 
 MonthPage::~MonthPage() = default;

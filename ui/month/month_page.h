@@ -57,6 +57,7 @@ private:
     /// Something in the book has changed: read again now, or once the page is looked at.
     void bookChanged();
     void reload();
+    [[nodiscard]] date::year_month monthToBeginWith() const;
     void say(const QString& sentence);
     [[nodiscard]] QString completenessWords() const;
     void askForReturn();

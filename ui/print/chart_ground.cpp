@@ -16,9 +16,10 @@ namespace wickbook::ui {
 namespace {
 
 constexpr double kBandAlpha = 0.13;
-constexpr double kDenseShare = 0.6;   ///< of the line's colour in the strokes, the rest the sheet's
-constexpr double kDenseColumn = 3;    ///< pixels that share one stroke
-constexpr double kDenseShortest = 2;  ///< of a stroke, pixels
+constexpr double kDenseShare = 0.6;  ///< of the line's colour in the strokes, the rest the sheet's
+constexpr double kDenseColumn = 3;   ///< pixels that share one stroke
+constexpr double kDenseShortest = 2; ///< of a stroke, pixels
+constexpr double kExtrasApart = 12;
 constexpr double kUprightsApart = 30; ///< closer than this, wick changes are a fence, not a mark
 
 QColor faint(QColor colour, double alpha) {
@@ -129,6 +130,12 @@ bool HumidityChart::showsWickChanges() const {
     return count > 0 && plot_.width() / static_cast<double>(count) >= kUprightsApart;
 }
 
+/// Over years the readings outside the observing hours would bury those the chart is about.
+bool HumidityChart::showsExtras() const {
+    const auto extras = pointsWithin(points_->extras, from_, to_);
+    return !dense_ || plot_.width() / static_cast<double>(extras.size() + 1) >= kExtrasApart;
+}
+
 void HumidityChart::Ground::paintEvents(QPainter& painter) const {
     const bool wicks = chart_.showsWickChanges();
     for (const ChartEvent& event : chart_.eventsInSight()) {
@@ -159,7 +166,8 @@ void HumidityChart::Ground::paintDense(QPainter& painter) const {
     const double perSecond = static_cast<double>(count - 1) / static_cast<double>(end - start);
     std::vector<float> lowest(count);
     std::vector<float> highest(count);
-    for (std::size_t i = 0; i < chart_.columns_.size(); ++i) {
+    for (std::size_t rank = 0; rank < chart_.hoursInSight_.size(); ++rank) {
+        const std::size_t i = chart_.hoursInSight_[rank];
         const Column& column = chart_.columns_[i];
         std::fill(lowest.begin(), lowest.end(), std::numeric_limits<float>::max());
         std::fill(highest.begin(), highest.end(), std::numeric_limits<float>::lowest());
@@ -173,7 +181,7 @@ void HumidityChart::Ground::paintDense(QPainter& painter) const {
         }
         // The first hour wide and pale, the next narrower over it, so that both are seen, in grey too.
         // Opaque: blending every stroke costs ten times the rest of the frame.
-        const double width = std::max(1.0, kDenseColumn - 2.0 * static_cast<double>(i));
+        const double width = std::max(1.0, kDenseColumn - 2.0 * static_cast<double>(rank));
         painter.setPen(
             QPen(mixed(lineColour(chart_.look_.tokens, i), chart_.look_.tokens.sheet, kDenseShare), width));
         QList<QLineF> strokes;

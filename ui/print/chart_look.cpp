@@ -12,6 +12,8 @@ namespace wickbook::ui {
 namespace {
 
 constexpr int kPaperPixels = 12;
+/// Observing hours that are told apart: a station may change its hours, and keep both kinds in one chart.
+constexpr std::size_t kStyles = 6;
 
 QPainterPath outline(PointShape shape, QPointF centre, double radius) {
     QPainterPath path;
@@ -41,6 +43,18 @@ QPainterPath outline(PointShape shape, QPointF centre, double radius) {
         path.closeSubpath();
         break;
     }
+    case PointShape::Down: {
+        const double r = radius * 1.2;
+        path.addPolygon(QPolygonF{{centre.x(), centre.y() + r},
+                                  {centre.x() + r * 0.9, centre.y() - r * 0.7},
+                                  {centre.x() - r * 0.9, centre.y() - r * 0.7}});
+        path.closeSubpath();
+        break;
+    }
+    case PointShape::Lying:
+        path.addRect(
+            QRectF{centre.x() - radius * 1.3, centre.y() - radius * 0.6, radius * 2.6, radius * 1.2});
+        break;
     case PointShape::Extra: {
         const double r = radius * 1.1;
         path.moveTo(centre.x() - r, centre.y());
@@ -75,19 +89,19 @@ ChartLook ChartLook::screen(const QPalette& palette) {
 }
 
 PointShape shapeOf(std::size_t hourIndex) {
-    constexpr PointShape kShapes[] = {PointShape::Circle, PointShape::Square, PointShape::Triangle,
-                                      PointShape::Diamond};
-    return kShapes[hourIndex % 4];
+    constexpr PointShape kShapes[] = {PointShape::Circle,  PointShape::Square, PointShape::Triangle,
+                                      PointShape::Diamond, PointShape::Down,   PointShape::Lying};
+    return kShapes[hourIndex % kStyles];
 }
 
 QColor lineColour(const Tokens& tokens, std::size_t hourIndex) {
-    const QColor colours[] = {tokens.wet, tokens.ink, tokens.accent, tokens.soft};
-    return colours[hourIndex % 4];
+    const QColor colours[] = {tokens.wet, tokens.ink, tokens.accent, tokens.soft, tokens.dry, tokens.wet};
+    return colours[hourIndex % kStyles];
 }
 
 QList<qreal> lineDash(std::size_t hourIndex) {
-    const QList<qreal> dashes[] = {{}, {5, 3}, {1.5, 2.5}, {6, 2.5, 1.5, 2.5}};
-    return dashes[hourIndex % 4];
+    const QList<qreal> dashes[] = {{}, {5, 3}, {1.5, 2.5}, {6, 2.5, 1.5, 2.5}, {9, 3}, {3, 1.5}};
+    return dashes[hourIndex % kStyles];
 }
 
 void drawKept(QPainter& painter, PointShape shape, QPointF centre, double radius, const QColor& colour) {

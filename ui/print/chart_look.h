@@ -24,7 +24,7 @@ struct ChartLook {
 };
 
 /// Shape of a reading's mark by the place of its hour in the day.
-enum class PointShape { Circle, Square, Triangle, Diamond, Extra };
+enum class PointShape { Circle, Square, Triangle, Diamond, Down, Lying, Extra };
 PointShape shapeOf(std::size_t hourIndex);
 QColor lineColour(const Tokens& tokens, std::size_t hourIndex);
 /// Dash pattern in pen widths; empty for a whole line.

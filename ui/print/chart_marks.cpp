@@ -87,7 +87,7 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
         doubtful = doubtful || point.mark == PointMark::Doubtful;
         erroneous = erroneous || point.mark == PointMark::Erroneous;
     };
-    for (std::size_t i = 0; i < chart_.points_->hours.size(); ++i) {
+    for (const std::size_t i : chart_.hoursInSight_) {
         const HourLine& hour = chart_.points_->hours[i];
         const auto aside = pointsWithin(hour.aside, chart_.from_, chart_.to_);
         std::for_each(aside.begin(), aside.end(), seen);
@@ -103,7 +103,7 @@ double HumidityChart::Marks::key(QPainter* painter, QPointF topLeft) const {
     }
     const auto extras = pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_);
     std::for_each(extras.begin(), extras.end(), seen);
-    if (!extras.empty()) {
+    if (!extras.empty() && chart_.showsExtras()) {
         entry(8, ChartText::tr("extra"), [&](QPointF at) {
             drawKept(*painter, PointShape::Extra, at + QPointF{4, 0}, kRadius, tokens.soft);
         });
@@ -181,8 +181,10 @@ void HumidityChart::Marks::paintDenseMarks(QPainter& painter) const {
             sort(point, false);
         }
     }
-    for (const ChartPoint& point : pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_)) {
-        sort(point, true);
+    if (chart_.showsExtras()) {
+        for (const ChartPoint& point : pointsWithin(chart_.points_->extras, chart_.from_, chart_.to_)) {
+            sort(point, true);
+        }
     }
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setPen(QPen(tokens.soft, 1));

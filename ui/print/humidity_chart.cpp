@@ -238,6 +238,13 @@ void HumidityChart::layOut() {
     }
     ground_->changed();
     marks_->changed();
+    hoursInSight_.clear();
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        const auto [first, last] = inSight(columns_[i].seconds, from_, to_);
+        if (last > first || !pointsWithin(points_->hours[i].aside, from_, to_).empty()) {
+            hoursInSight_.push_back(i);
+        }
+    }
     const QFontMetricsF metrics(look_.font);
     const double line = std::ceil(metrics.height());
     const double left = std::ceil(metrics.horizontalAdvance(QStringLiteral("−100"))) + 8;

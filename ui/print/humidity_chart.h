@@ -83,6 +83,7 @@ private:
     [[nodiscard]] QString title() const;
     [[nodiscard]] std::span<const ChartEvent> eventsInSight() const;
     [[nodiscard]] bool showsWickChanges() const;
+    [[nodiscard]] bool showsExtras() const;
 
     Quantity quantity_;
     const record::StationRecord& station_;
@@ -109,6 +110,7 @@ private:
         std::vector<float> values;         ///< as shown
     };
     std::vector<Column> columns_;
+    std::vector<std::size_t> hoursInSight_; ///< those with a point in the span
     Ground* ground_ = nullptr;
     Marks* marks_ = nullptr;
 };
