@@ -137,4 +137,18 @@ PageTable numbersTable(const report::MonthReport& report, const QLocale& locale)
     return table;
 }
 
+PageTable keyNumbersTable(const report::MonthReport& report, const QLocale& locale) {
+    PageTable table = numbersTable(report, locale);
+    // Humidity and dew point with their extremes, and how many readings stand behind them: the places of
+    // NumbersColumn::cells.
+    constexpr qsizetype kKept[] = {0, 1, 2, 3, 4, 5, 19};
+    std::vector<QStringList> rows;
+    for (const qsizetype row : kKept) {
+        rows.push_back(table.rows[static_cast<std::size_t>(row)]);
+    }
+    table.rows = std::move(rows);
+    table.fontSize = 9;
+    return table;
+}
+
 } // namespace wickbook::ui

@@ -163,10 +163,20 @@ QStringList withheldSentences(const report::MonthReport& report) {
             "No mean yet: the month is not over, and days without a reading, also those to come, "
             "count as missing (WMO-No. 1203).")};
     }
+    const auto words = [&](const climate::HourSummary& hour) {
+        return withheldWords(hour.withheld, report.options.completeness);
+    };
+    if (!hours.empty() && std::all_of(hours.begin(), hours.end(), [&](const climate::HourSummary& hour) {
+            return hour.withheld == hours.front().withheld;
+        })) {
+        sentences << words(hours.front()); // the same at every hour: said once
+        sentences.removeAll(QString{});
+        return sentences;
+    }
     for (const climate::HourSummary& hour : hours) {
         if (hour.withheld != climate::Withheld::No) {
             //: %1 an observing hour, %2 a sentence why there is no mean
-            sentences << PaperText::tr("%1: %2").arg(hourWords(*hour.hour), withheldWords(hour.withheld));
+            sentences << PaperText::tr("%1: %2").arg(hourWords(*hour.hour), words(hour));
         }
     }
     return sentences;

@@ -18,6 +18,8 @@ std::vector<PageTable> dayTables(const report::MonthReport& report, const QLocal
 PageTable extrasTable(const report::MonthReport& report, const QLocale& locale);
 /// Means, highest and lowest, counts, at each hour and together.
 PageTable numbersTable(const report::MonthReport& report, const QLocale& locale);
+/// Of these the few that a newsletter has room for.
+PageTable keyNumbersTable(const report::MonthReport& report, const QLocale& locale);
 /// A sentence for each hour without a mean, and why.
 QStringList withheldSentences(const report::MonthReport& report);
 /// A sentence for each reading that was corrected: which, by whom, why.
@@ -26,6 +28,8 @@ using FactLines = std::vector<std::pair<QString, QString>>;
 /// Exposure, coefficient and its source, pressure, position, zone, hours, thermometers; one block for each
 /// period that the month touches.
 std::vector<FactLines> stationBlocks(const report::MonthReport& report, const QLocale& locale);
+/// The station in one line, for the newsletter: name, place, elevation, exposure, hours, how it is read.
+QString stationLine(const report::MonthReport& report, const QLocale& locale);
 /// How the numbers were made and how sure they are.
 QStringList methodSentences(const report::MonthReport& report, const QLocale& locale);
 

@@ -30,6 +30,15 @@ void newsletter(PageWriter& page, const report::MonthReport& report, const QLoca
                 [&](QPainter& painter, const QRectF& where) { figure.paint(painter, where); });
     page.space(8);
     page.paragraph(monthParagraph(locale, report, unitOf(report)), kBody + 1, lightTokens().ink);
+    page.space(4);
+    if (report.summary.all.n > 1) {
+        page.table(keyNumbersTable(report, locale));
+        page.space(4);
+    }
+    page.paragraph(stationLine(report, locale), kSmall, lightTokens().soft);
+    if (const QStringList signing = signingSentences(locale, report); !signing.isEmpty()) {
+        page.paragraph(signing.join(QLatin1Char(' ')), kSmall, lightTokens().soft);
+    }
 }
 
 void sentences(PageWriter& page, const QString& heading, const QStringList& lines) {

@@ -139,6 +139,21 @@ std::vector<FactLines> stationBlocks(const report::MonthReport& report, const QL
     return blocks;
 }
 
+QString stationLine(const report::MonthReport& report, const QLocale& locale) {
+    const record::StationPeriod& period =
+        report.station.periodAt(startOf(report.station, record::StationDate{report.month / 15}));
+    const record::Thermometer* dry =
+        report.station.dryThermometerAt(startOf(report.station, record::StationDate{report.month / 15}));
+    QStringList parts{
+        stationHeading(report.station), positionWords(locale, period.position),
+        PaperText::tr("%1 m above sea level").arg(numberWords(locale, period.elevation.metres(), 0)),
+        exposureWords(period.exposure), hoursWords(period)};
+    if (dry != nullptr) {
+        parts << PaperText::tr("read to %1 %2").arg(readWords(locale, dry->step), unitWords(dry->unit));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
 QStringList methodSentences(const report::MonthReport& report, const QLocale& locale) {
     QStringList sentences;
     sentences << PaperText::tr(
@@ -147,9 +162,10 @@ QStringList methodSentences(const report::MonthReport& report, const QLocale& lo
         "saturation from Sonntag's formulae; relative humidity is always over liquid water, also "
         "below freezing.");
     sentences << PaperText::tr(
-        "Means are of observing hours, each hour weighted equally; they are not means over 24 "
-        "hours. A mean is not given where 11 or more days are missing, or 5 or more in a row "
-        "(WMO-No. 1203).");
+                     "Means are of observing hours, each hour weighted equally; they are not means over 24 "
+                     "hours. A mean is not given where %1 or more days are missing, or %2 or more in a row.")
+                     .arg(QString::number(report.options.completeness.daysMissing),
+                          QString::number(report.options.completeness.daysInARow));
     sentences << PaperText::tr(
         "Set aside: readings judged doubtful or erroneous, readings marked so and not yet judged, "
         "and estimates. They stand above as read and stay out of means and extremes.");

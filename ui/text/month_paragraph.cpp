@@ -21,69 +21,67 @@ struct ParagraphText {
 /// One month's words: the facts, and how numbers are said here.
 class Paragraph {
 public:
-    Paragraph(const QLocale& locale, report::MonthFacts facts, QString usual, units::TemperatureUnit unit)
-        : locale_(locale), facts_(std::move(facts)), usual_(std::move(usual)), unit_(unit) {}
+    Paragraph(const QLocale& locale, const report::MonthReport& report, units::TemperatureUnit unit)
+        : locale_(locale), report_(report), facts_(report::monthFacts(report)), unit_(unit) {}
 
     [[nodiscard]] QString text() const {
+        QStringList sentences;
         if (facts_.n == 0) {
-            return opening() + QLatin1Char(' ') +
-                   ParagraphText::tr("No humidity could be worked out in this month.");
+            sentences << ParagraphText::tr("No humidity could be worked out at %1 in %2.")
+                             .arg(station(), monthWords(locale_, facts_.month));
+        } else {
+            sentences << means() << usualSentences(locale_, report_, unit_) << extremes() << days()
+                      << completeness() << corrections() << caution();
         }
-        QStringList sentences{opening(), completeness(), means(), usual_};
-        sentences << extremes() << days() << corrections() << caution();
+        sentences << invented();
         sentences.removeAll(QString{});
         return sentences.join(QLatin1Char(' '));
     }
 
 private:
+    [[nodiscard]] QString station() const { return QString::fromStdString(facts_.stationName); }
+
     [[nodiscard]] QString temperature(double celsius) const {
         return temperatureWords(locale_, units::Temperature::fromCelsius(celsius), unit_) + kNoBreakSpace +
                unitWords(unit_);
     }
 
-    [[nodiscard]] QString opening() const {
-        const QString station = QString::fromStdString(facts_.stationName);
-        const QString month = monthWords(locale_, facts_.month);
-        if (facts_.invented) {
-            //: %1 a station's name, %2 a month
-            return ParagraphText::tr("%1, %2 (invented station, invented readings).").arg(station, month);
-        }
-        return ParagraphText::tr("%1, %2.").arg(station, month);
+    /// "6 Sep, 9 h": the year has been said.
+    [[nodiscard]] QString when(const climate::Extreme& extreme) const {
+        return shortDateWords(locale_, extreme.at.date) + QStringLiteral(", ") + hourWords(extreme.at.hour);
     }
 
-    [[nodiscard]] QString completeness() const {
-        QString sentence = ParagraphText::tr("%1 of %2 readings at observing hours count")
-                               .arg(QString::number(facts_.n), QString::number(facts_.expected));
-        QStringList rest;
-        if (facts_.missing > 0) {
-            rest << ParagraphText::tr("%1 missing").arg(QString::number(facts_.missing));
+    [[nodiscard]] QString hours() const {
+        QStringList names;
+        for (const climate::HourSummary& hour : report_.summary.hours) {
+            names << hourWords(*hour.hour);
         }
-        if (facts_.setAside > 0) {
-            rest << ParagraphText::tr("%1 set aside").arg(QString::number(facts_.setAside));
-        }
-        if (!rest.isEmpty()) {
-            sentence += QStringLiteral(" (%1)").arg(rest.join(QStringLiteral(", ")));
-        }
-        if (facts_.hoursToCome > 0) {
-            sentence += ParagraphText::tr("; the month is not over, %1 hours are to come")
-                            .arg(QString::number(facts_.hoursToCome));
-        }
-        return sentence + QLatin1Char('.');
+        const QString last = names.takeLast();
+        //: several observing hours, "7 h, 14 h and 21 h"
+        return names.isEmpty() ? last
+                               : ParagraphText::tr("%1 and %2").arg(names.join(QStringLiteral(", ")), last);
     }
 
     [[nodiscard]] QString means() const {
+        const QString month = monthWords(locale_, facts_.month);
+        if (!facts_.monthOver) {
+            return ParagraphText::tr("%1 at %2 is not over, so there is no mean yet.").arg(month, station());
+        }
         if (!facts_.meanHumidity || !facts_.meanDewPoint) {
-            const bool anyReason = !facts_.withheld.empty();
-            return anyReason ? withheldWords(facts_.withheld.front().because) : QString{};
+            const QString why = facts_.withheld.empty() ? QString{}
+                                                        : withheldWords(facts_.withheld.front().because,
+                                                                        report_.options.completeness);
+            return ParagraphText::tr("%1 at %2:").arg(month, station()) + QLatin1Char(' ') + why;
         }
         QString sentence =
-            ParagraphText::tr("The mean relative humidity at observing hours was %1, the mean dew point %2")
-                .arg(percentWords(locale_, facts_.meanHumidity), temperature(*facts_.meanDewPoint));
+            //: %1 month, %2 station, %3 "9 h and 21 h", %4 a humidity, %5 a temperature
+            ParagraphText::tr("In %1 the relative humidity at %2, read at %3, was %4 on average, and the dew "
+                              "point %5")
+                .arg(month, station(), hours(), percentWords(locale_, facts_.meanHumidity),
+                     temperature(*facts_.meanDewPoint));
         if (facts_.humidityU95 && facts_.dewPointU95) {
-            const auto dewPointWidth = units::TemperatureDifference::fromKelvins(*facts_.dewPointU95);
-            const double inUnit = unit_ == units::TemperatureUnit::Celsius
-                                      ? dewPointWidth.kelvins()
-                                      : dewPointWidth.fahrenheitDegrees();
+            const double inUnit =
+                unit_ == units::TemperatureUnit::Celsius ? *facts_.dewPointU95 : *facts_.dewPointU95 * 1.8;
             sentence += ParagraphText::tr("; a single reading is sure to about %1 %2 and %3 %4")
                             .arg(plusMinusWords(locale_, facts_.humidityU95, 0), locale_.percent(),
                                  plusMinusWords(locale_, inUnit, 1), unitWords(unit_));
@@ -93,19 +91,22 @@ private:
 
     [[nodiscard]] QString extremes() const {
         QStringList sentences;
+        if (facts_.n == 1 && facts_.highestHumidity && facts_.highestDewPoint) {
+            return ParagraphText::tr("The one reading that counts (%1) gave %2 and a dew point of %3.")
+                .arg(when(*facts_.highestHumidity), percentWords(locale_, facts_.highestHumidity->value),
+                     temperature(facts_.highestDewPoint->value));
+        }
         if (facts_.highestHumidity && facts_.lowestHumidity) {
-            sentences << ParagraphText::tr("The humidity ranged from %1 (%2) to %3 (%4) at observing hours.")
+            sentences << ParagraphText::tr("The driest reading, %1, came on %2, the dampest, %3, on %4.")
                              .arg(percentWords(locale_, facts_.lowestHumidity->value),
-                                  hourAndDateWords(locale_, facts_.lowestHumidity->at),
+                                  when(*facts_.lowestHumidity),
                                   percentWords(locale_, facts_.highestHumidity->value),
-                                  hourAndDateWords(locale_, facts_.highestHumidity->at));
+                                  when(*facts_.highestHumidity));
         }
         if (facts_.highestDewPoint && facts_.lowestDewPoint) {
-            sentences << ParagraphText::tr("The dew point ranged from %1 (%2) to %3 (%4).")
-                             .arg(temperature(facts_.lowestDewPoint->value),
-                                  hourAndDateWords(locale_, facts_.lowestDewPoint->at),
-                                  temperature(facts_.highestDewPoint->value),
-                                  hourAndDateWords(locale_, facts_.highestDewPoint->at));
+            sentences << ParagraphText::tr("The dew point lay between %1 (%2) and %3 (%4).")
+                             .arg(temperature(facts_.lowestDewPoint->value), when(*facts_.lowestDewPoint),
+                                  temperature(facts_.highestDewPoint->value), when(*facts_.highestDewPoint));
         }
         return sentences.join(QLatin1Char(' '));
     }
@@ -117,9 +118,9 @@ private:
                 parts << (count == 1 ? one : many.arg(count));
             }
         };
-        add(facts_.daysWithFog, ParagraphText::tr("fog on one day"), ParagraphText::tr("fog on %1 days"));
         const QString high = percentWords(locale_, facts_.highThreshold);
         const QString low = percentWords(locale_, facts_.lowThreshold);
+        add(facts_.daysWithFog, ParagraphText::tr("fog on one day"), ParagraphText::tr("fog on %1 days"));
         add(facts_.daysAtOrAboveHigh, ParagraphText::tr("%1 or more on one day").arg(high),
             ParagraphText::tr("%2 or more on %1 days").arg(QStringLiteral("%1"), high));
         add(facts_.daysAtOrBelowLow, ParagraphText::tr("%1 or less on one day").arg(low),
@@ -127,6 +128,24 @@ private:
         return parts.isEmpty() ? QString{}
                                : ParagraphText::tr("At observing hours there was %1.")
                                      .arg(parts.join(QStringLiteral(", ")));
+    }
+
+    [[nodiscard]] QString completeness() const {
+        const QString counted = QString::number(facts_.n);
+        const QString expected = QString::number(facts_.expected);
+        QStringList rest;
+        if (facts_.missing > 0) {
+            rest << ParagraphText::tr("%1 missing").arg(QString::number(facts_.missing));
+        }
+        if (facts_.setAside > 0) {
+            rest << ParagraphText::tr("%1 set aside").arg(QString::number(facts_.setAside));
+        }
+        if (facts_.hoursToCome > 0) {
+            rest << ParagraphText::tr("%1 still to come").arg(QString::number(facts_.hoursToCome));
+        }
+        return rest.isEmpty() ? ParagraphText::tr("None of the %1 readings is missing.").arg(expected)
+                              : ParagraphText::tr("Of %1 readings %2 count (%3).")
+                                    .arg(expected, counted, rest.join(QStringLiteral(", ")));
     }
 
     [[nodiscard]] QString corrections() const {
@@ -152,9 +171,13 @@ private:
             "Worked out from a dry and a wet bulb read at fixed hours; these are not 24-hour means.");
     }
 
+    [[nodiscard]] QString invented() const {
+        return facts_.invented ? ParagraphText::tr("Station and readings are invented.") : QString{};
+    }
+
     const QLocale& locale_;
+    const report::MonthReport& report_;
     report::MonthFacts facts_;
-    QString usual_; ///< how the month stands to the station's other years
     units::TemperatureUnit unit_;
 };
 
@@ -162,7 +185,7 @@ private:
 
 QString monthParagraph(const QLocale& locale, const report::MonthReport& report,
                        units::TemperatureUnit unit) {
-    return Paragraph{locale, report::monthFacts(report), usualSentences(locale, report, unit), unit}.text();
+    return Paragraph{locale, report, unit}.text();
 }
 
 } // namespace wickbook::ui

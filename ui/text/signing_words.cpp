@@ -121,7 +121,11 @@ QStringList signingSentences(const QLocale& locale, const report::MonthReport& r
     QStringList sentences{
         SigningText::tr("Signed off by %1 on %2.").arg(QString::fromStdString(signedOff.signing.by), day)};
     if (!signedOff.signing.note.empty()) {
-        sentences << QString::fromStdString(signedOff.signing.note);
+        QString note = QString::fromStdString(signedOff.signing.note);
+        while (note.endsWith(QLatin1Char('.'))) {
+            note.chop(1);
+        }
+        sentences << SigningText::tr("Note: %1.").arg(note);
     }
     if (signedOff.signing.openQueries > 0) {
         sentences

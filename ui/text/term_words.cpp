@@ -151,14 +151,19 @@ QString pressureSourceWords(record::PressureSource source) {
                                                            : TermText::tr("from elevation");
 }
 
-QString withheldWords(climate::Withheld withheld) {
+QString withheldWords(climate::Withheld withheld, const climate::CompletenessRule& rule) {
+    const climate::CompletenessRule usual;
+    const bool isUsual = rule.daysMissing == usual.daysMissing && rule.daysInARow == usual.daysInARow;
+    const QString source = isUsual ? TermText::tr("WMO-No. 1203") : TermText::tr("this station's rule");
     switch (withheld) {
     case climate::Withheld::No:
         return {};
     case climate::Withheld::TooManyMissing:
-        return TermText::tr("No mean: 11 or more days are missing (WMO-No. 1203).");
+        return TermText::tr("No mean: %1 or more days are missing (%2).")
+            .arg(QString::number(rule.daysMissing), source);
     case climate::Withheld::TooManyInARow:
-        return TermText::tr("No mean: 5 or more days in a row are missing (WMO-No. 1203).");
+        return TermText::tr("No mean: %1 or more days in a row are missing (%2).")
+            .arg(QString::number(rule.daysInARow), source);
     case climate::Withheld::NothingRead:
         return TermText::tr("No mean: nothing was read.");
     }

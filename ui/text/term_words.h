@@ -20,7 +20,8 @@ QString originWords(record::Origin origin);
 QString qualityWords(record::Quality quality);
 QString hourRuleWords(record::HourRule rule);
 QString pressureSourceWords(record::PressureSource source); ///< "read", "station mean", "from elevation"
-QString withheldWords(climate::Withheld withheld);          ///< why a mean is not given
+/// Why a mean is not given, by the rule in force.
+QString withheldWords(climate::Withheld withheld, const climate::CompletenessRule& rule = {});
 QString inventedWords();                                    ///< "invented station" mark
 /// Cautions of the trade, one paragraph each: whirling, glass and mercury, ice and ladders, what the numbers
 /// are not for.
