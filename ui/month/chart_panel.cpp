@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/month/chart_panel.h"
 
+#include "ui/print/month_figure.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
@@ -130,11 +131,6 @@ record::StationDate ChartPanel::dateAt(record::Instant instant) const {
     return date::floor<date::days>(session_.station().periodAt(instant).zone.localAt(instant));
 }
 
-record::Instant ChartPanel::startOf(record::StationDate day) const {
-    const record::Instant about{day.time_since_epoch()};
-    return record::startOfDate(day, session_.station().periodAt(about).zone);
-}
-
 void ChartPanel::showMonth(date::year_month month) {
     month_ = month;
     setSpan(span_);
@@ -167,7 +163,7 @@ void ChartPanel::setSpan(ChartSpan span) {
         }
         break;
     }
-    show(startOf(first), startOf(last + date::days{1}));
+    show(startOf(session_.station(), first), startOf(session_.station(), last + date::days{1}));
 }
 
 void ChartPanel::reload() {

@@ -83,7 +83,6 @@ private:
     [[nodiscard]] QString wordsOf(const ChartPoint& point) const;
     [[nodiscard]] std::vector<const ChartPoint*>::const_iterator placeOf(record::Instant instant) const;
     [[nodiscard]] record::StationDate dateAt(record::Instant instant) const;
-    [[nodiscard]] record::Instant startOf(record::StationDate day) const;
 
     Session& session_;
     QLocale locale_;

@@ -17,6 +17,7 @@
 #include "ui/text/usual_words.h"
 
 #include <QComboBox>
+#include <QDesktopServices>
 #include <QDir>
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -26,6 +27,7 @@
 #include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace wickbook::ui {
@@ -79,7 +81,16 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
     message_->hide();
-    column->addWidget(message_);
+    openFolder_ = new QPushButton(tr("Open the &folder"));
+    openFolder_->setObjectName(QStringLiteral("openFolder"));
+    openFolder_->setAccessibleName(tr("Open the folder of the monthly return"));
+    openFolder_->hide();
+    connect(openFolder_, &QPushButton::clicked, this,
+            [this] { QDesktopServices::openUrl(QUrl::fromLocalFile(returnFolder_)); });
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(message_, 1);
+    foot->addWidget(openFolder_);
+    column->addLayout(foot);
 
     connect(chart_, &ChartPanel::openAsked, this, &MonthPage::openInRegister);
     connect(chart_, &ChartPanel::said, this, &MonthPage::say);
@@ -200,6 +211,7 @@ void MonthPage::showMonth(date::year_month month) {
 void MonthPage::say(const QString& sentence) {
     message_->setText(sentence);
     message_->setVisible(!sentence.isEmpty()); // an empty line is room for the numbers
+    openFolder_->hide();
 }
 
 void MonthPage::bookChanged() {
@@ -323,7 +335,7 @@ void MonthPage::askToSign() {
 QString MonthPage::completenessWords() const {
     const climate::HourSummary& all = report_->summary.all;
     QStringList sentences;
-    sentences << tr("%1 of %2 readings at observing hours count, %3 are missing, %4 set aside.")
+    sentences << tr("%1 of %2 readings at observing hours count; missing %3, set aside %4.")
                      .arg(QString::number(all.n), QString::number(all.expected), QString::number(all.missing),
                           QString::number(all.setAside));
     if (report_->summary.hoursToCome > 0) {
@@ -348,6 +360,8 @@ QString MonthPage::writeReturn(const QString& folder, Paper paper) {
                       .arg(QString::number(written->size()), QDir::toNativeSeparators(folder))
                 : written.error().sentence;
     say(sentence);
+    returnFolder_ = folder;
+    openFolder_->setVisible(written.has_value());
     return sentence;
 }
 

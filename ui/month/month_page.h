@@ -78,6 +78,8 @@ private:
     QPushButton* sign_ = nullptr;
     OtherYears* otherYears_ = nullptr;
     QLabel* message_ = nullptr;
+    QPushButton* openFolder_ = nullptr; ///< of the return that has just been written
+    QString returnFolder_;
     QComboBox* paper_ = nullptr;
     ChartPanel* chart_ = nullptr;
     MonthNumbersModel* numbers_ = nullptr;

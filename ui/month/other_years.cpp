@@ -2,6 +2,7 @@
 #include "ui/month/other_years.h"
 
 #include "core/desk/own_years.h"
+#include "ui/print/month_figure.h"
 
 namespace wickbook::ui {
 
@@ -43,11 +44,6 @@ void lookUp(const std::string& path, const std::set<date::year_month>& months, r
 } // namespace
 
 OtherYears::OtherYears(Session& session, QObject* parent) : QObject(parent), session_(session) {}
-
-record::Instant OtherYears::startOf(record::StationDate day) const {
-    const record::Instant about{day.time_since_epoch()};
-    return record::startOfDate(day, session_.station().periodAt(about).zone);
-}
 
 const report::OwnYears* OtherYears::of(date::year_month month) {
     if (const auto place = known_.find(month); place != known_.end()) {
@@ -96,13 +92,10 @@ ChartAverage OtherYears::band(Quantity quantity, record::StationDate from, recor
         if (years == nullptr || !years->readings) {
             continue;
         }
-        const climate::StationAverage& found = *years->readings;
-        const bool humidity = quantity == Quantity::Humidity;
-        result.years = result.years == 0 ? found.years : std::min(result.years, found.years);
-        result.spans.push_back({startOf(record::StationDate{month / 1}),
-                                startOf(record::StationDate{month / date::last} + date::days{1}),
-                                humidity ? found.lowerQuartileHumidity : found.lowerQuartileDewPoint,
-                                humidity ? found.upperQuartileHumidity : found.upperQuartileDewPoint});
+        const AverageSpan span = averageSpan(session_.station(), month, *years->readings, quantity);
+        result.years =
+            result.years == 0 ? years->readings->years : std::min(result.years, years->readings->years);
+        result.spans.push_back(span);
     }
     return result;
 }

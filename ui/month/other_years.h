@@ -35,7 +35,6 @@ signals:
 
 private:
     void begin();
-    [[nodiscard]] record::Instant startOf(record::StationDate day) const;
 
     Session& session_;
     std::map<date::year_month, report::OwnYears> known_;

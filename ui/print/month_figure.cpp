@@ -28,6 +28,15 @@ units::TemperatureUnit unitOf(const report::MonthReport& report) {
     return dry == nullptr ? units::TemperatureUnit::Celsius : dry->unit;
 }
 
+AverageSpan averageSpan(const record::StationRecord& station, date::year_month month,
+                        const climate::StationAverage& average, Quantity quantity) {
+    const bool humidity = quantity == Quantity::Humidity;
+    return {startOf(station, record::StationDate{month / 1}),
+            startOf(station, record::StationDate{month / date::last} + date::days{1}),
+            humidity ? average.lowerQuartileHumidity : average.lowerQuartileDewPoint,
+            humidity ? average.upperQuartileHumidity : average.upperQuartileDewPoint};
+}
+
 namespace {
 
 QString monthHeading(const report::MonthReport& report, const QLocale& locale) {
@@ -51,6 +60,11 @@ MonthFigure::MonthFigure(const report::MonthReport& report, const QLocale& local
     figure_.place({humidity_, dewPoint_});
     for (HumidityChart* chart : {humidity_, dewPoint_}) {
         chart->setPoints(points);
+        if (report.ownYears && report.ownYears->readings) {
+            const climate::StationAverage& average = *report.ownYears->readings;
+            chart->setAverage(
+                {average.years, {averageSpan(report.station, report.month, average, chart->quantity())}});
+        }
         chart->setSpan(startOf(report.station, first), startOf(report.station, last + date::days{1}));
         chart->settle();
     }

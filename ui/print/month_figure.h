@@ -42,6 +42,9 @@ bool writeFigureSvg(const report::MonthReport& report, const QLocale& locale, QI
 
 /// "Invented station · Hill End" where the station is invented, else its name.
 QString stationHeading(const record::StationRecord& station);
+/// The middle half of other years' readings over one month, as a quiet band.
+AverageSpan averageSpan(const record::StationRecord& station, date::year_month month,
+                        const climate::StationAverage& average, Quantity quantity);
 /// The first instant of a day by the clock the station then kept.
 record::Instant startOf(const record::StationRecord& station, record::StationDate day);
 /// The unit the station's thermometers read in during the month.
