@@ -2,6 +2,7 @@
 #include "app/cli/limit_list.h"
 
 #include "core/checks/limits.h"
+#include "core/exchange/spreadsheet_text.h"
 #include "core/units/number_text.h"
 #include "ui/text/limit_words.h"
 
@@ -122,8 +123,9 @@ void writeLimits(Output& output, Format format, const record::StationRecord& sta
         if (format == Format::Csv) {
             output.csv({std::string{entry.name}, words, std::string{entry.unit}, numberText(entry.value),
                         numberText(line.value), momentText(line.from), line.inForce ? "yes" : "no",
-                        numberText(entry.lowest), numberText(entry.highest), recorded, stamp.author.who,
-                        stamp.author.why, std::string{entry.source}});
+                        numberText(entry.lowest), numberText(entry.highest), recorded,
+                        exchange::spreadsheetText(stamp.author.who),
+                        exchange::spreadsheetText(stamp.author.why), std::string{entry.source}});
         } else {
             list.push_back({{"limit", std::string{entry.name}},
                             {"words", words},
@@ -157,9 +159,9 @@ void writeLimitHistory(Output& output, Format format, std::span<const record::Li
         const bool has = !revision.withdrawn && revision.value.has_value();
         const double value = has ? *revision.value : 0.0; // looked at only where there is one
         if (format == Format::Csv) {
-            output.csv({std::to_string(stamp.sequence), recorded, stamp.author.who, stamp.author.why,
-                        revision.limit.name, from, has ? numberText(value) : std::string{},
-                        revision.withdrawn ? "yes" : "no"});
+            output.csv({std::to_string(stamp.sequence), recorded, exchange::spreadsheetText(stamp.author.who),
+                        exchange::spreadsheetText(stamp.author.why), revision.limit.name, from,
+                        has ? numberText(value) : std::string{}, revision.withdrawn ? "yes" : "no"});
         } else if (format == Format::Json) {
             list.push_back({{"revision", stamp.sequence},
                             {"recorded_at", recorded},

@@ -6,6 +6,7 @@
 #include "app/cli/options.h"
 #include "app/cli/output.h"
 #include "app/cli/reading_columns.h"
+#include "core/exchange/spreadsheet_text.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -64,7 +65,8 @@ void write(Output& output, Format format, const std::vector<Changed>& all) {
                 output.text(fmt::format("  {:<15} {}, was {}\n", difference.name, orEmpty(difference.is),
                                         orEmpty(difference.was)));
             } else if (format == Format::Csv) {
-                output.csv({time, number, difference.name, difference.was, difference.is});
+                output.csv({time, number, difference.name, exchange::spreadsheetCell(difference.was),
+                            exchange::spreadsheetCell(difference.is)});
             }
             changes[difference.name] = {{"was", jsonText(difference.was)}, {"is", jsonText(difference.is)}};
         }

@@ -3,6 +3,7 @@
 #include "app/cli/output.h"
 #include "app/cli/reading_columns.h"
 #include "app/cli/verb_table.h"
+#include "core/exchange/spreadsheet_text.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -58,7 +59,7 @@ void writeCsv(Output& output, const std::vector<Line>& lines) {
     for (const Line& line : lines) {
         cells.clear();
         for (const ReadingColumn& column : readingColumns()) {
-            cells.push_back(column.text(line));
+            cells.push_back(exchange::spreadsheetCell(column.text(line)));
         }
         output.csv(cells);
     }

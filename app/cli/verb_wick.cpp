@@ -5,6 +5,7 @@
 #include "app/cli/output.h"
 #include "app/cli/verb_table.h"
 #include "core/desk/wick_care.h"
+#include "core/exchange/spreadsheet_text.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -48,7 +49,7 @@ Outcome<ExitCode> listCare(const WickOptions& options) {
         output->csv({"date", "care", "observer", "note"});
         for (const desk::WickCareLine& line : *lines) {
             output->csv({record::dateText(line.date), std::string{desk::wickDeedName(line.deed)},
-                         line.observer, line.note});
+                         exchange::spreadsheetText(line.observer), exchange::spreadsheetText(line.note)});
         }
     }
     if (auto finished = output->finish(); !finished) {

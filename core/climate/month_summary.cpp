@@ -48,11 +48,12 @@ struct Slot {
 void keepExtremes(std::optional<Extreme>& highest, std::optional<Extreme>& lowest, double value,
                   const Slot& slot) {
     const Extreme extreme{value, slot.expected.hour, slot.entry->reading->values().instant};
-    // Slots come in time order, so "strictly beyond" leaves ties to the earliest.
-    if (!highest || value > highest->value) {
+    // Slots come in time order, so "strictly beyond" leaves ties to the earliest; saturated air is 100 % but
+    // for the last binary digit.
+    if (!highest || value > highest->value + kBinaryFraction) {
         highest = extreme;
     }
-    if (!lowest || value < lowest->value) {
+    if (!lowest || value < lowest->value - kBinaryFraction) {
         lowest = extreme;
     }
 }

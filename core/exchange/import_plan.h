@@ -247,7 +247,9 @@ observationFromFields(const std::map<ImportField, std::string>& fields, const re
 
 /// Header of the rejects file: file, line, reason, field, value, text.
 std::vector<std::string> rejectsHeader();
-/// Its row: reason is reasonName, with ":" and the detail where there is one.
+/// Its row: reason is reasonName, with ":" and the detail where there is one. The cells are what stood in the
+/// file, to the byte, so that a line can be put right and brought in: no apostrophe keeps them from a
+/// spreadsheet.
 std::vector<std::string> rejectsRow(const RejectedLine& line);
 
 } // namespace wickbook::exchange

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/sidecar.h"
 
+#include "core/climate/completeness.h"
 #include "core/exchange/observation_columns.h"
 #include "core/psychrometry/exposure.h"
 #include "core/units/number_text.h"
@@ -20,6 +21,24 @@ using Json = nlohmann::ordered_json;
 /// A concept of the CF standard name table, as the NERC vocabulary server addresses it.
 std::string standardNameUrl(std::string_view name) {
     return "http://vocab.nerc.ac.uk/standard_name/" + std::string(name) + "/";
+}
+
+/// A file name as a relative URL (RFC 3986): every byte that is not unreserved is percent-encoded, a colon
+/// too, for what stands before it would be a scheme.
+std::string relativeUrl(std::string_view fileName) {
+    static constexpr std::string_view kUnreserved =
+        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~";
+    static constexpr std::string_view kDigits = "0123456789ABCDEF";
+    std::string url;
+    for (const char c : fileName) {
+        if (kUnreserved.find(c) != std::string_view::npos) {
+            url += c;
+        } else {
+            const auto byte = static_cast<unsigned char>(c);
+            url += {'%', kDigits[byte / 16U], kDigits[byte % 16U]};
+        }
+    }
+    return url;
 }
 
 Json fact(std::string_view name, Json value, std::string_view unit = {}) {
@@ -50,11 +69,20 @@ Json datatypeOf(const ObservationColumn& column) {
     return column.datatype;
 }
 
+/// Columns that no row leaves empty.
+bool isRequired(std::string_view name) {
+    return name == "time_utc" || name == "local_date" || name == "utc_offset" || name == "origin" ||
+           name == "quality" || name == "set_aside" || name == "revision";
+}
+
 Json columnOf(const ObservationColumn& column) {
     Json result{{"name", column.name},
                 {"titles", column.name},
                 {"dc:description", column.description},
                 {"datatype", datatypeOf(column)}};
+    if (isRequired(column.name)) {
+        result["required"] = true;
+    }
     if (!column.standardName.empty()) {
         result["propertyUrl"] = standardNameUrl(column.standardName);
     }
@@ -93,6 +121,10 @@ Json coefficientFacts(const record::StationPeriod& period) {
                              entry.waterCoefficientSlope, "K-1"));
     }
     facts.push_back(fact("psychrometer coefficient, ice", entry.iceCoefficient, "K-1"));
+    if (entry.usesEnhancement) {
+        facts.push_back(
+            fact("enhancement factor f at the pressure p in hPa", "1.0016 + 3.15e-6 p - 0.074/p"));
+    }
     facts.push_back(fact("source of the coefficient", entry.source));
     return facts;
 }
@@ -128,6 +160,7 @@ Json periodOf(const record::StationPeriod& period) {
 Json thermometerOf(const record::StationFacts& facts, const record::Thermometer& thermometer) {
     const auto unit = unitName(thermometer.unit);
     Json values = Json::array();
+    values.push_back(fact("identity", thermometer.id.toText()));
     values.push_back(fact("name", thermometer.name));
     if (!thermometer.liquid.empty()) {
         values.push_back(fact("liquid", thermometer.liquid));
@@ -141,8 +174,8 @@ Json thermometerOf(const record::StationFacts& facts, const record::Thermometer&
         }
         Json points = Json::array();
         for (const auto& point : correction.points) {
-            points.push_back(
-                Json::array({fact("at reading", point.reading, unit), fact("add", point.correction, unit)}));
+            points.push_back(fact("point", Json::array({fact("at reading", point.reading, unit),
+                                                        fact("add", point.correction, unit)})));
         }
         Json entry = fact("correction", std::move(points));
         addValidity(entry, correction.from, std::nullopt);
@@ -157,14 +190,35 @@ Json thermometerOf(const record::StationFacts& facts, const record::Thermometer&
 }
 
 Json fittingOf(const record::StationRecord& station, const record::Fitting& fitting) {
-    const auto nameOf = [&](const record::Uuid& id) {
+    const auto thermometerAs = [&](std::string_view bulb, const record::Uuid& id) {
         const auto* thermometer = station.thermometer(id);
-        return thermometer == nullptr ? std::string{} : thermometer->name;
+        Json entry = fact(bulb, thermometer == nullptr ? std::string{} : thermometer->name);
+        entry["schema:propertyID"] = id.toText(); // two may have one name
+        return entry;
     };
     Json result = fact("thermometers in use",
-                       Json::array({fact("dry", nameOf(fitting.dry)), fact("wet", nameOf(fitting.wet))}));
+                       Json::array({thermometerAs("dry", fitting.dry), thermometerAs("wet", fitting.wet)}));
     addValidity(result, fitting.from, std::nullopt);
     return result;
+}
+
+/// What the station decided otherwise than the checks' own table: findings and set_aside follow from it.
+Json limitOf(const record::LimitMoment& moment, const std::optional<double>& value) {
+    Json entry = fact("limit of the checks: " + moment.name, value ? Json(*value) : Json("built in again"));
+    addValidity(entry, moment.from, std::nullopt);
+    return entry;
+}
+
+Json rulesOf(const record::StationFacts& facts) {
+    const climate::CompletenessRule rule;
+    Json values = Json::array();
+    values.push_back(
+        fact("a reading takes the nearest observing hour within", facts.hourWindowMinutes, "min"));
+    values.push_back(
+        fact("a month's means are withheld from this many days missing at an hour", rule.daysMissing, "d"));
+    values.push_back(fact("and from this many in a row", rule.daysInARow, "d"));
+    values.push_back(fact("source of the rule for means", "WMO-No. 1203"));
+    return fact("rules", std::move(values));
 }
 
 Json stationBlock(const record::StationRecord& station) {
@@ -183,6 +237,10 @@ Json stationBlock(const record::StationRecord& station) {
             properties.push_back(fittingOf(station, fitting));
         }
     }
+    properties.push_back(rulesOf(facts));
+    for (const auto& [moment, value] : facts.limits) {
+        properties.push_back(limitOf(moment, value));
+    }
     Json block{{"@type", "schema:Place"}, {"schema:name", station.name()}};
     if (facts.invented) {
         block["schema:description"] = "This station is invented, and so are its readings.";
@@ -192,12 +250,15 @@ Json stationBlock(const record::StationRecord& station) {
 }
 
 constexpr std::string_view kHowMade =
-    "Readings of a dry-bulb and a wet-bulb thermometer. Corrections are applied in the thermometer's unit; "
-    "humidity follows from the psychrometer equation with the coefficient and the pressure in force, "
-    "relative "
-    "humidity is over liquid water at every temperature, in per cent. Missing values are empty cells. What "
-    "was "
-    "read (dry_read, wet_read) is never altered.";
+    "Readings of a dry-bulb and a wet-bulb thermometer. What was read (dry_read, wet_read) is never altered. "
+    "Corrections are applied in the thermometer's unit, linear between their points, the nearest beyond. "
+    "Humidity follows from the psychrometer equation e = f e_s(t_w) - A p (t - t_w), with the coefficient A "
+    "and the pressure p in force and the saturation vapour pressures of Sonntag (1990), e_s over ice where "
+    "the wick is ice. A bulb of melting ice stands at 0 °C; a wet bulb above the highest that the air allows "
+    "is taken for saturation, 100 %, up to 0.2 K or a scale step, whichever is more. Relative humidity is "
+    "over liquid water at every temperature, in per cent. Missing values are empty cells. Readings withdrawn "
+    "and the history of revised ones stay in the book: brought into another book with the same station, the "
+    "file comes out of it the same but for the column revision, which begins with 1 there.";
 
 } // namespace
 
@@ -206,13 +267,13 @@ std::string sidecarMetadata(const record::StationRecord& station, const std::str
     for (const auto& column : observationColumns()) {
         columns.push_back(columnOf(column));
     }
-    Json table{{"@context", "http://www.w3.org/ns/csvw"}, {"url", csvFileName}};
+    Json table{{"@context", "http://www.w3.org/ns/csvw"}, {"url", relativeUrl(csvFileName)}};
     table["dc:title"] = station.facts().invented ? station.name() + " (invented station)" : station.name();
     table["dc:description"] = kHowMade;
     table["dialect"] = {{"encoding", "utf-8"}, {"delimiter", ","}, {"quoteChar", "\""},
                         {"doubleQuote", true}, {"header", true},   {"headerRowCount", 1}};
     table["tableSchema"] = {{"columns", std::move(columns)},
-                            {"primaryKey", Json::array({"time_utc", "hour"})}};
+                            {"primaryKey", Json::array({"time_utc", "local_date", "hour"})}};
     table["schema:spatialCoverage"] = stationBlock(station);
     // Names and notes are whatever was typed or imported: bytes that are no text must not stop an export.
     return table.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

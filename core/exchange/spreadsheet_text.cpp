@@ -2,6 +2,7 @@
 #include "core/exchange/spreadsheet_text.h"
 
 #include "core/exchange/byte_decoder.h"
+#include "core/units/decimal.h"
 
 #include <algorithm>
 #include <array>
@@ -44,6 +45,10 @@ std::string spreadsheetText(std::string_view text) {
         cell.insert(0, 1, '\'');
     }
     return cell;
+}
+
+std::string spreadsheetCell(std::string_view text) {
+    return units::parseDecimal(text, units::DecimalMark::Point) ? std::string(text) : spreadsheetText(text);
 }
 
 std::string fromSpreadsheetText(std::string_view cell) {

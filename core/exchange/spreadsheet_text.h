@@ -19,6 +19,9 @@ namespace wickbook::exchange {
 /// sign U+2400: neither can stand in a text file.
 std::string spreadsheetText(std::string_view text);
 
+/// For a cell that holds text or a number as read: a number goes out as it is.
+std::string spreadsheetCell(std::string_view text);
+
 /// What spreadsheetText was given, for a cell that it has written.
 std::string fromSpreadsheetText(std::string_view cell);
 

@@ -30,6 +30,11 @@ TEST(Sidecar, DescribesEveryColumnInOrder) {
     }
 }
 
+TEST(Sidecar, TheTablesNameIsAUrl) {
+    EXPECT_THAT(sidecarMetadata(station(), "M\u00e4rz 9:00, 100 %.csv"),
+                HasSubstr("\"url\": \"M%C3%A4rz%209%3A00%2C%20100%20%25.csv\""));
+}
+
 TEST(Sidecar, TiesColumnsToStandardNames) {
     const auto text = sidecarMetadata(station(), "x.csv");
     // CF standard name table, names as listed in the design of the exchange; addresses of the NERC
@@ -49,7 +54,7 @@ TEST(Sidecar, KeysAreWordsOfTheVocabularyOrPrefixed) {
     static const std::regex kKey("\"([^\"\\n]+)\": ");
     static const std::regex kAllowed(
         "@context|@type|url|dialect|tableSchema|columns|primaryKey|name|titles|datatype|"
-        "base|format|propertyUrl|encoding|delimiter|quoteChar|doubleQuote|header|"
+        "base|format|required|propertyUrl|encoding|delimiter|quoteChar|doubleQuote|header|"
         "headerRowCount|(dc|schema):[A-Za-z]+");
     for (auto key = std::sregex_iterator(text.begin(), text.end(), kKey); key != std::sregex_iterator();
          ++key) {
@@ -73,6 +78,20 @@ TEST(Sidecar, StationBlock) {
     EXPECT_THAT(text, HasSubstr("Europe/London"));
     EXPECT_THAT(text, HasSubstr("\"schema:value\": 120.0"));
     EXPECT_THAT(text, HasSubstr("-0.1"));
+}
+
+TEST(Sidecar, WhatTheStationDecidedAndWhichThermometersHang) {
+    auto facts = station().facts();
+    facts.limits[{"very-dry.lowest-humidity", record::Instant{date::sys_days{date::year{1994} / 1 / 1}}}] =
+        5.5;
+    facts.limits[{"big-step.largest", std::nullopt}] = std::nullopt;
+    const auto text = sidecarMetadata(record::StationRecord{facts}, "x.csv");
+    EXPECT_THAT(text, HasSubstr("limit of the checks: very-dry.lowest-humidity"));
+    EXPECT_THAT(text, HasSubstr("\"schema:value\": 5.5"));
+    EXPECT_THAT(text, HasSubstr("1994-01-01T00:00:00Z"));
+    EXPECT_THAT(text, HasSubstr("built in again"));
+    EXPECT_THAT(text, HasSubstr("\"schema:propertyID\": \"" + facts.fittings.at(0).wet.toText()));
+    EXPECT_THAT(text, HasSubstr("WMO-No. 1203"));
 }
 
 TEST(Sidecar, SaysWhereAStationIsInvented) {

@@ -42,6 +42,14 @@ TEST(SpreadsheetText, EveryTextComesBack) {
     }
 }
 
+TEST(SpreadsheetText, ANumberStaysANumber) {
+    for (const std::string number : {"-0.6", "+3", "16.0", "-17"}) {
+        EXPECT_EQ(spreadsheetCell(number), number);
+    }
+    EXPECT_EQ(spreadsheetCell("-0.5/0.1"), "'-0.5/0.1");
+    EXPECT_EQ(spreadsheetCell("-1 in the night"), "'-1 in the night");
+}
+
 TEST(SpreadsheetText, WhatNoTextFileHoldsIsReplaced) {
     EXPECT_EQ(spreadsheetText(std::string_view("a\0b", 3)), "a\u2400b");
     EXPECT_EQ(spreadsheetText("caf\xE9"), "caf\u00E9"); // Latin-1
