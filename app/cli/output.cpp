@@ -2,6 +2,7 @@
 #include "app/cli/output.h"
 
 #include "core/exchange/csv.h"
+#include "core/exchange/file_head.h"
 #include "core/units/number_text.h"
 
 #include <fmt/format.h>
@@ -29,6 +30,10 @@ Outcome<Output> Output::open(const std::string& path) {
     Output output;
     if (path == "-") {
         return output;
+    }
+    if (exchange::isDatabase(path)) {
+        return refuse(fmt::format(
+            "{} is a book or another database, and nothing is written over one: choose another name.", path));
     }
     auto file = SafeFile::create(path);
     if (!file) {

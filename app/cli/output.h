@@ -20,7 +20,7 @@ using JsonValue = nlohmann::ordered_json;
 
 class Output {
 public:
-    /// "-": standard output.
+    /// "-": standard output. A file that is there is replaced, unless it is a book or another database.
     static Outcome<Output> open(const std::string& path);
 
     void text(std::string_view bytes);

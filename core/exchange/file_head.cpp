@@ -5,6 +5,8 @@
 #include "core/exchange/column_guess.h"
 
 #include <algorithm>
+#include <fstream>
+#include <system_error>
 
 namespace wickbook::exchange {
 
@@ -23,6 +25,18 @@ FileKind fileKindOf(std::string_view head) {
         return byte < 0x20 && byte != '\t' && byte != '\n' && byte != '\r' && byte != '\f' && byte != '\v';
     });
     return binary ? FileKind::Binary : FileKind::Csv;
+}
+
+bool isDatabase(const std::filesystem::path& file) {
+    // "The SQLite database file format", section 1.3.1: the first sixteen bytes.
+    static constexpr std::string_view kMagic{"SQLite format 3\0", 16};
+    std::error_code ignored;
+    if (!std::filesystem::is_regular_file(file, ignored)) {
+        return false; // a pipe must not be opened to look
+    }
+    std::ifstream input(file, std::ios::binary);
+    std::string head(kMagic.size(), ' ');
+    return input.read(head.data(), static_cast<std::streamsize>(head.size())) && head == kMagic;
 }
 
 FileHead readFileHead(std::istream& input, std::size_t mostRows, std::optional<char> separator) {

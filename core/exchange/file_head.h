@@ -4,6 +4,7 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/sef_reader.h"
 
+#include <filesystem>
 #include <istream>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,9 @@ enum class FileKind { Csv, Sef, Binary, Empty };
 inline constexpr std::size_t kHeadBytes = 4096;
 /// By the first bytes. Binary: control characters that no text has, and no mark of UTF-16.
 FileKind fileKindOf(std::string_view head);
+
+/// Whether a file is there and is a database, as every book is: data that go out are never written over one.
+bool isDatabase(const std::filesystem::path& file);
 
 /// The first rows as cells, the header (if there is one) among them; rows that can't be read are passed over.
 struct FileHead {

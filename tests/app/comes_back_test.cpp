@@ -184,3 +184,23 @@ TEST(ComesBack, SemicolonsAndCommasOfASpreadsheet) {
     takeIn(folder.file("b.wickbook"), folder.file("german.csv"));
     EXPECT_EQ(exported(folder.file("b.wickbook"), folder.file("b.csv")), first);
 }
+
+// A name mistyped costs no book.
+TEST(Export, NeverOverABook) {
+    const Folder folder;
+    const std::string book = folder.file("s.wickbook");
+    makeFahrenheitStation(book);
+    const auto before = contents(book);
+    for (const Arguments& arguments :
+         {Arguments{"export", "--book", book, "--out", book},
+          Arguments{"table", "--exposure", "screen", "--pressure", "1000", "--out", book + ".csv"},
+          Arguments{"import", "--book", book, "--in", folder.file("odd.csv"), "--rejects", book}}) {
+        put(folder.file("odd.csv"), kOddRegister);
+        std::filesystem::copy_file(book, book + ".csv", std::filesystem::copy_options::overwrite_existing);
+        const auto ran = run(arguments);
+        EXPECT_EQ(ran.code, 2) << arguments.front() << ran.err;
+        EXPECT_THAT(ran.err, HasSubstr("is a book or another database"));
+        EXPECT_TRUE(contents(book) == before);
+        EXPECT_TRUE(contents(book + ".csv") == before);
+    }
+}

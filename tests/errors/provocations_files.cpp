@@ -108,6 +108,8 @@ std::vector<Provocation> fileProvocations() {
         said("{dir}/nowhere/x.csv can't be written: No such file or directory. Choose another folder or make "
              "room, then try again.",
              {"export", "--book", "{book}", "--out", "{dir}/nowhere/x.csv"}, {.code = 3}),
+        said("{book} is a book or another database, and nothing is written over one: choose another name.",
+             {"export", "--book", "{book}", "--out", "{book}"}),
         said("The folder {dir}/file could not be made. Choose another place and try again.",
              {"report", "--book", "{book}", "--month", "2025-03", "--out", "{dir}/file"},
              {.code = 3, .files = {{"file", "x"}}}),

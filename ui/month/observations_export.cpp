@@ -3,16 +3,51 @@
 
 #include "core/desk/checked_range.h"
 #include "core/exchange/csv.h"
+#include "core/exchange/file_head.h"
 #include "core/exchange/observation_columns.h"
 #include "core/exchange/sidecar.h"
-#include "ui/print/month_files.h"
 #include "ui/text/error_words.h"
 
+#include <QCoreApplication>
+#include <QDir>
 #include <QFileInfo>
+#include <QSaveFile>
 
 namespace wickbook::ui {
 
+namespace {
+
+struct ExportText {
+    Q_DECLARE_TR_FUNCTIONS(ExportText)
+};
+
+tl::unexpected<QString> notWritten(const QSaveFile& file) {
+    //: %1 a path, %2 the system's own reason
+    return tl::unexpected(
+        ExportText::tr(
+            "%1 could not be written: %2. Choose another folder or free some space, then try again.")
+            .arg(QDir::toNativeSeparators(file.fileName()), file.errorString()));
+}
+
+/// Flushed by hand: a full disk shows here, with its reason, which commit() no longer tells.
+bool isWritten(QSaveFile& file, const std::string& bytes) {
+    const auto size = static_cast<qsizetype>(bytes.size());
+    return file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.flush();
+}
+
+} // namespace
+
 tl::expected<qsizetype, QString> exportObservations(const Session& session, const QString& path) {
+    const QString sidecarPath = path + QStringLiteral("-metadata.json");
+    for (const QString& name : {path, sidecarPath}) {
+        if (exchange::isDatabase(QFileInfo(name).filesystemFilePath())) {
+            //: %1 a path
+            return tl::unexpected(
+                ExportText::tr(
+                    "%1 is a book or another database, and nothing is written over one. Choose another name.")
+                    .arg(QDir::toNativeSeparators(name)));
+        }
+    }
     const auto readings = session.checkedAll();
     if (!readings) {
         return tl::unexpected(storeErrorWords(readings.error()));
@@ -23,15 +58,20 @@ tl::expected<qsizetype, QString> exportObservations(const Session& session, cons
         text += exchange::csvLine(exchange::observationRow(reading, session.station()));
         text += exchange::kCsvLineEnd;
     }
-    if (auto done = writeWholeFile(path, QByteArray(text.data(), static_cast<qsizetype>(text.size())));
-        !done) {
-        return tl::unexpected(done.error().sentence);
+    // Both are written before either gets its name: a table without its metadata is half an export.
+    QSaveFile table(path);
+    QSaveFile sidecar(sidecarPath);
+    if (!isWritten(table, text)) {
+        return notWritten(table);
     }
-    const std::string sidecar =
-        exchange::sidecarMetadata(session.station(), QFileInfo(path).fileName().toStdString());
-    const QByteArray metadata(sidecar.data(), static_cast<qsizetype>(sidecar.size()));
-    if (auto done = writeWholeFile(path + QStringLiteral("-metadata.json"), metadata); !done) {
-        return tl::unexpected(done.error().sentence);
+    if (!isWritten(sidecar,
+                   exchange::sidecarMetadata(session.station(), QFileInfo(path).fileName().toStdString()))) {
+        return notWritten(sidecar);
+    }
+    for (QSaveFile* file : {&table, &sidecar}) {
+        if (!file->commit()) {
+            return notWritten(*file);
+        }
     }
     return static_cast<qsizetype>(readings->size());
 }
