@@ -38,7 +38,8 @@ inline void emptied(const std::string& from, const std::string& book) {
                "to be brought in anew"});
 }
 
-/// A station with whole degrees Fahrenheit and a fan's exposure that moved to another zone.
+/// A station with whole degrees Fahrenheit and a fan's exposure that moved to another zone and fitted a
+/// coefficient.
 inline void makeFahrenheitStation(const std::string& book) {
     succeeded({"new",
                "--book",
@@ -65,6 +66,8 @@ inline void makeFahrenheitStation(const std::string& book) {
                "-20,120"});
     succeeded({"period", "--book", book, "--from", "2024-03-10", "--zone", "America/Chicago", "--elevation",
                "310"});
+    succeeded({"period", "--book", book, "--from", "2024-06-01", "--own-water", "7.3e-4", "--own-ice",
+               "6.4e-4", "--mean-pressure", "985.5"});
     succeeded({"correction", "--book", book, "--thermometer", "wet", "--from", "2024-03-05", "--point",
                "20=0.4", "--point", "60=-0.2", "--uncertainty", "0.1", "--source", "certificate 12", "--why",
                "calibrated"});
@@ -92,6 +95,7 @@ inline const std::string kOddRegister =
     "2024-03-10T07:30:00Z,50,45,f,,,,,,,the clock jumped,,,,,,,,,,\r\n"
     "2024-03-12T14:00:00Z,125,45,f,,,,,,,\ttab in front,,,,,,,,,,\r\n"
     "2024-11-03T06:30:00Z,50,45,f,,,,,,,the clock showed it twice,,,,,,,,,,\r\n"
-    "2024-11-03T07:30:00Z,51,46,f,,,,,,,and again,,,,,,,,,,\r\n";
+    "2024-11-03T07:30:00Z,51,46,f,,,,,,,and again,,,,,,,,,,\r\n"
+    "2024-12-01T14:00:00Z,20,18,f,ice,,,,,,frost on the path,,,,,,,,,,\r\n";
 
 } // namespace wickbook::apptest

@@ -123,13 +123,13 @@ TEST(ComesBack, EverythingAnObservationMayHold) {
     takeIn(folder.file("a.wickbook"), folder.file("odd.csv"));
     const auto first = exported(folder.file("a.wickbook"), folder.file("a.csv"));
     const auto rows = records(first);
-    ASSERT_EQ(rows.size(), 13U);
+    ASSERT_EQ(rows.size(), 14U);
     takeIn(folder.file("b.wickbook"), folder.file("a.csv"));
     EXPECT_EQ(exported(folder.file("b.wickbook"), folder.file("b.csv")), first);
     // Once more says nothing new.
     const auto again = run({"import", "--book", folder.file("b.wickbook"), "--in", folder.file("a.csv")});
     EXPECT_THAT(again.err, HasSubstr("Imported: 0"));
-    EXPECT_THAT(again.err, HasSubstr("There already: 12."));
+    EXPECT_THAT(again.err, HasSubstr("There already: 13."));
 
     const auto cell = [&](std::size_t row, std::string_view name) {
         const auto at = std::find(rows[0].begin(), rows[0].end(), name) - rows[0].begin();
@@ -154,6 +154,36 @@ TEST(ComesBack, EverythingAnObservationMayHold) {
     EXPECT_EQ(cell(10, "note"), "'\ttab in front");
     EXPECT_EQ(cell(11, "utc_offset"), "-05:00");
     EXPECT_EQ(cell(12, "utc_offset"), "-06:00");
+}
+
+/// Likewise where a history or a change is written as CSV; numbers stay numbers there.
+TEST(ComesBack, NothingIsComputedInAHistoryEither) {
+    const Folder folder;
+    const std::string book = folder.file("a.wickbook");
+    makeFahrenheitStation(book);
+    put(folder.file("odd.csv"), kOddRegister);
+    takeIn(book, folder.file("odd.csv"));
+    const auto history =
+        succeeded({"history", "--book", book, "--at", "2024-03-02T19:10:00Z", "--format", "csv"}).out;
+    EXPECT_THAT(history, HasSubstr(",-0.8,"));
+    EXPECT_THAT(history, HasSubstr(",'-0.6 by the other one,'@M,"));
+    EXPECT_THAT(history, HasSubstr(",'=A1,-1,"));
+    const auto changed = succeeded({"revise", "--book", book, "--at", "2024-03-02T13:00:00Z", "--note", "@x",
+                                    "--why", "=1", "--format", "csv"})
+                             .out;
+    EXPECT_THAT(changed, HasSubstr("note,'=1+1,'@x"));
+}
+
+/// Rejected lines are what stood in the file, to the byte, so that they can be put right and brought in.
+TEST(ComesBack, RejectedLinesAreAsTheyWere) {
+    const Folder folder;
+    makeFahrenheitStation(folder.file("a.wickbook"));
+    put(folder.file("r.csv"), "note,time,dry\r\n=1+1,2024-03-02T13:00:00Z,warm\r\n");
+    succeeded({"import", "--book", folder.file("a.wickbook"), "--in", folder.file("r.csv"), "--rejects",
+               folder.file("rejects.csv")});
+    const auto rows = records(contents(folder.file("rejects.csv")));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[1].back(), "=1+1,2024-03-02T13:00:00Z,warm");
 }
 
 TEST(ComesBack, WhatTheExchangeFormatCarries) {
