@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/sidecar.h"
 
-#include "core/climate/completeness.h"
+#include "core/checks/limits.h"
 #include "core/exchange/observation_columns.h"
 #include "core/psychrometry/exposure.h"
 #include "core/units/number_text.h"
@@ -209,16 +209,20 @@ Json limitOf(const record::LimitMoment& moment, const std::optional<double>& val
     return entry;
 }
 
+/// What a month's summary goes by, unless a limit of the station's own, listed behind, says otherwise.
 Json rulesOf(const record::StationFacts& facts) {
-    const climate::CompletenessRule rule;
+    const checks::Limits builtIn;
     Json values = Json::array();
     values.push_back(
         fact("a reading takes the nearest observing hour within", facts.hourWindowMinutes, "min"));
+    values.push_back(fact("month.days-missing: means are withheld from this many days missing at an hour",
+                          builtIn.value("month.days-missing"), "d"));
     values.push_back(
-        fact("a month's means are withheld from this many days missing at an hour", rule.daysMissing, "d"));
-    values.push_back(fact("and from this many in a row", rule.daysInARow, "d"));
+        fact("month.days-in-a-row: and from this many in a row", builtIn.value("month.days-in-a-row"), "d"));
+    values.push_back(fact("month.damp-day: days at or above", builtIn.value("month.damp-day"), "%"));
+    values.push_back(fact("month.dry-day: days at or below", builtIn.value("month.dry-day"), "%"));
     values.push_back(fact("source of the rule for means", "WMO-No. 1203"));
-    return fact("rules", std::move(values));
+    return fact("rules built in", std::move(values));
 }
 
 Json stationBlock(const record::StationRecord& station) {
