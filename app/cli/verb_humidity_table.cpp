@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/book_access.h"
+#include "app/cli/console.h"
+#include "app/cli/headless.h"
 #include "app/cli/instrument_options.h"
 #include "app/cli/options.h"
 #include "app/cli/output.h"
+#include "app/cli/paper_options.h"
 #include "app/cli/verb_table.h"
 #include "core/psychrometry/humidity_table.h"
 #include "core/units/number_text.h"
+#include "ui/print/humidity_table_sheet.h"
+#include "ui/print/month_figure.h"
 
 #include <fmt/format.h>
 
@@ -17,6 +23,7 @@ namespace {
 struct TableOptions {
     InstrumentOptions instrument;
     std::string unit, step, out;
+    PaperOptions pages;
 };
 
 Outcome<psychrometry::HumidityTableRequest> requestFrom(const TableOptions& options) {
@@ -36,9 +43,9 @@ Outcome<psychrometry::HumidityTableRequest> requestFrom(const TableOptions& opti
         request.unit = *unit;
     }
     if (request.unit == units::TemperatureUnit::Fahrenheit) {
-        request.lowestDry = 14;
-        request.highestDry = 95;
-        request.highestDepression = 22;
+        request.lowestDry = psychrometry::kTableLowestFahrenheit;
+        request.highestDry = psychrometry::kTableHighestFahrenheit;
+        request.highestDepression = psychrometry::kTableDepressionFahrenheit;
         request.depressionStep = 1;
     }
     if (!options.step.empty()) {
@@ -84,10 +91,34 @@ void writeTable(Output& output, const psychrometry::HumidityTable& table) {
     }
 }
 
-Outcome<ExitCode> humidityTable(const TableOptions& options) {
-    if (options.out.ends_with(".pdf")) {
-        return refuse("The printed table can't be made by this version; name a file ending in .csv, or -.");
+Outcome<ExitCode> printTable(const TableOptions& options, const psychrometry::HumidityTable& table) {
+    const auto paper = options.pages.paperSize();
+    if (!paper) {
+        return tl::unexpected(paper.error());
     }
+    const auto locale = options.pages.locale();
+    if (!locale) {
+        return tl::unexpected(locale.error());
+    }
+    ui::HumidityTableSheet sheet{table, {}};
+    if (!options.instrument.book.empty()) {
+        const auto opened = openToRead(options.instrument.book);
+        if (!opened) {
+            return tl::unexpected(opened.error());
+        }
+        sheet.place = ui::stationHeading(opened->station);
+    }
+    const HeadlessApplication application;
+    if (const auto written =
+            writeSheet(ui::humidityTableSheet(std::move(sheet), *locale, *paper), options.out);
+        !written) {
+        return tl::unexpected(written.error());
+    }
+    say(fmt::format("The table is written to {}.", options.out));
+    return ExitCode::Done;
+}
+
+Outcome<ExitCode> humidityTable(const TableOptions& options) {
     const auto request = requestFrom(options);
     if (!request) {
         return tl::unexpected(request.error());
@@ -95,6 +126,9 @@ Outcome<ExitCode> humidityTable(const TableOptions& options) {
     const auto table = psychrometry::humidityTable(*request);
     if (!table) {
         return refuse(fmt::format("No such table can be made; give a --step of 0.1 or more."));
+    }
+    if (options.out.ends_with(".pdf")) {
+        return printTable(options, *table);
     }
     auto output = Output::open(options.out);
     if (!output) {
@@ -114,7 +148,8 @@ VerbAction declareTable(OptionList command) {
     options->instrument.declare(command);
     command.text("--unit", options->unit, "c or f (c, or the book's)");
     command.text("--step", options->step, "Step of the depression, in degrees of the unit (0.5, in °F 1)");
-    command.needed("--out", options->out, "CSV file, or - for standard output");
+    command.needed("--out", options->out, "A file ending in .pdf, else CSV; - for standard output");
+    options->pages.declare(command);
     return [options] { return humidityTable(*options); };
 }
 

@@ -4,6 +4,7 @@
 #include "app/cli/headless.h"
 #include "app/cli/options.h"
 #include "app/cli/output.h"
+#include "app/cli/paper_options.h"
 #include "app/cli/verb_table.h"
 #include "core/desk/own_years.h"
 #include "ui/print/month_files.h"
@@ -17,43 +18,20 @@ namespace wickbook::cli {
 namespace {
 
 struct ReportOptions {
-    std::string book, month, out, paper = "a4", language;
+    std::string book, month, out;
+    PaperOptions pages;
 };
-
-Outcome<QLocale> localeFrom(const std::string& language) {
-    if (language.empty()) {
-        return QLocale::c();
-    }
-    const QString asked = QString::fromStdString(language);
-    const QLocale locale(asked);
-    // QLocale takes an unknown name for "C" without a word.
-    if (locale.language() == QLocale::C) {
-        return refuse(fmt::format(
-            "--language: \"{}\" is no language of this system; write it like en, de or pt_BR.", language));
-    }
-    return locale;
-}
-
-Outcome<ui::Paper> paperFrom(const std::string& name) {
-    if (name == "a4" || name == "A4") {
-        return ui::Paper::A4;
-    }
-    if (name == "letter" || name == "Letter") {
-        return ui::Paper::Letter;
-    }
-    return refuse(fmt::format("--paper can be a4 or letter; \"{}\" is neither.", name));
-}
 
 Outcome<ExitCode> report(const ReportOptions& options) {
     const auto month = monthFrom(options.month);
     if (!month) {
         return tl::unexpected(month.error());
     }
-    const auto paper = paperFrom(options.paper);
+    const auto paper = options.pages.paperSize();
     if (!paper) {
         return tl::unexpected(paper.error());
     }
-    const auto locale = localeFrom(options.language);
+    const auto locale = options.pages.locale();
     if (!locale) {
         return tl::unexpected(locale.error());
     }
@@ -111,8 +89,7 @@ VerbAction declareReport(OptionList command) {
         "--out", options->out,
         "Folder for month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg "
         "and paragraph.txt; made if it is not there");
-    command.text("--paper", options->paper, "a4 or letter (a4)");
-    command.text("--language", options->language, "Language of page and paragraph, such as de (English)");
+    options->pages.declare(command);
     return [options] { return report(*options); };
 }
 

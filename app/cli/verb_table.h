@@ -52,6 +52,8 @@ VerbAction declareMove(OptionList command);
 VerbAction declareJudge(OptionList command);
 VerbAction declareReadback(OptionList command);
 VerbAction declareSign(OptionList command);
+VerbAction declareForm(OptionList command);
+VerbAction declareCard(OptionList command);
 VerbAction declarePutback(OptionList command);
 VerbAction declareVerify(OptionList command);
 VerbAction declareBackup(OptionList command);

@@ -11,6 +11,11 @@
 
 namespace wickbook::psychrometry {
 
+/// Reach of the table in °F, in whole degrees about as far as the one in °C.
+inline constexpr double kTableLowestFahrenheit = 14;
+inline constexpr double kTableHighestFahrenheit = 95;
+inline constexpr double kTableDepressionFahrenheit = 22;
+
 struct HumidityTableRequest {
     units::TemperatureUnit unit = units::TemperatureUnit::Celsius;
     double lowestDry = -10;        ///< in unit

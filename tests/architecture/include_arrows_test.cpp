@@ -54,11 +54,12 @@ const std::map<std::string, Names>& arrows() {
         add("ui/register", {"ui/moving"});
         add("ui/review", {"ui/commands", "ui/style"});
         add("ui/dated", {"ui/commands", "ui/style"});
-        add("ui/month", {"ui/dated", "ui/print"});
+        add("ui/paper", {"ui/session", "ui/style", "ui/print"});
+        add("ui/month", {"ui/dated", "ui/paper"});
         add("ui/instruments", {"ui/dated", "ui/print"});
         add("ui/station", {"ui/dated"});
         add("ui/takein", {"ui/commands", "ui/style"});
-        add("ui/classround", {"ui/print", "ui/style"});
+        add("ui/classround", {"ui/paper"});
         add("ui/window", {"ui/classround", "ui/review", "ui/observe", "ui/oldpage", "ui/register", "ui/month",
                           "ui/instruments", "ui/station", "ui/takein"});
         add("app/cli", {"ui/text", "ui/print", "core/desk", "core/sample"});

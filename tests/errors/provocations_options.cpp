@@ -131,8 +131,8 @@ std::vector<Provocation> optionProvocations() {
              {"export", "--book", "{book}", "--out", "-", "--format", "sef"}),
         said("--format can be csv or sef; \"xml\" is neither.",
              {"export", "--book", "{book}", "--out", "-", "--format", "xml"}),
-        said("The printed table can't be made by this version; name a file ending in .csv, or -.",
-             {"table", "--exposure", "screen", "--out", "{dir}/t.pdf"}),
+        said("--out {dir}/card.txt: the card is a PDF; name a file ending in .pdf.",
+             {"card", "--book", "{book}", "--out", "{dir}/card.txt"}),
         said("--step 0.01 is outside 0.1 to 5 degrees; give a value within.",
              {"table", "--exposure", "screen", "--pressure", "1000", "--step", "0.01", "--out", "-"}),
         said("Say how the thermometers hang: --exposure with one of aspirated, whirled, sling-us, screen, "

@@ -3,6 +3,7 @@
 
 #include "ui/classround/pairs_model.h"
 #include "ui/classround/pairs_view.h"
+#include "ui/paper/sheet_output.h"
 #include "ui/print/class_sheet.h"
 #include "ui/print/month_files.h"
 #include "ui/style/look.h"
@@ -22,8 +23,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPdfWriter>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -205,16 +204,11 @@ bool ClassWindow::paint(bool answers, QPagedPaintDevice& device) const {
 }
 
 void ClassWindow::print(bool answers) {
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(classSheetTitle({{}, model_->unit(), answers}));
-    QPrintDialog dialog(&printer, this);
-    if (dialog.exec() != QDialog::Accepted) {
-        return;
-    }
-    const bool painted = paint(answers, printer);
-    say(painted ? tr("Sent to the printer.")
-                : tr("The printer took nothing: look whether it is on, and try again."),
-        !painted);
+    const Paper paper =
+        QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
+    say(printSheet({classSheetTitle({{}, model_->unit(), answers}), paper,
+                    [this, answers](QPagedPaintDevice& device) { return paint(answers, device); }},
+                   this));
 }
 
 void ClassWindow::savePdf(bool answers) {

@@ -8,6 +8,8 @@
 #include "ui/month/other_years.h"
 #include "ui/month/queries_panel.h"
 #include "ui/month/sign_form.h"
+#include "ui/paper/sheet_output.h"
+#include "ui/print/report_pdf.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
@@ -146,8 +148,11 @@ QWidget* MonthPage::buildTop() {
     sign_ = button(tr("&Sign off…"), QStringLiteral("sign"),
                    tr("Say that the month has been looked at and stands as it is"));
     connect(sign_, &QPushButton::clicked, this, &MonthPage::askToSign);
-    auto* handOn = button(tr("Monthly &return…"), QStringLiteral("return"),
+    auto* handOn = button(tr("Monthly re&turn…"), QStringLiteral("return"),
                           tr("Write the month's report, charts, tables and paragraph into a folder"));
+    auto* print = button(tr("P&rint…"), QStringLiteral("print"),
+                         tr("Look at the month's pages as they will be printed"));
+    connect(print, &QPushButton::clicked, this, &MonthPage::lookBeforePrinting);
     auto* all = button(tr("All readings as CS&V…"), QStringLiteral("export"),
                        tr("Write every observation of the book into one CSV file"));
     row->addWidget(back);
@@ -156,6 +161,7 @@ QWidget* MonthPage::buildTop() {
     row->addStretch();
     row->addWidget(sign_);
     row->addWidget(paper_);
+    row->addWidget(print);
     row->addWidget(handOn);
     row->addWidget(all);
     const auto step = [this](int months) { showMonth(month_ + date::months{months}); };
@@ -372,6 +378,14 @@ QString MonthPage::exportAll(const QString& path) {
                                      : written.error();
     say(sentence);
     return sentence;
+}
+
+void MonthPage::lookBeforePrinting() {
+    if (report_) {
+        previewSheet({reportTitle(*report_, locale()), static_cast<Paper>(paper_->currentData().toInt()),
+                      [this](QPagedPaintDevice& device) { return paintReport(*report_, locale(), device); }},
+                     this);
+    }
 }
 
 void MonthPage::askForReturn() {

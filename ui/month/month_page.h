@@ -62,6 +62,7 @@ private:
     [[nodiscard]] QString completenessWords() const;
     void askForReturn();
     void askForExport();
+    void lookBeforePrinting();
     void askToSign();
     void showSigning();
     void showDeparture();

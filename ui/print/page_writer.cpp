@@ -39,6 +39,8 @@ QFont PageWriter::font(double points, bool bold) const {
     font.setPixelSize(static_cast<int>(std::lround(points * kTypeScale)));
     font.setBold(bold);
     font.setHintingPreference(QFont::PreferNoHinting);
+    // No ligatures: whoever copies "first" out of the page gets its five letters.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);
     return font;
 }
 
@@ -174,17 +176,19 @@ void PageWriter::table(const PageTable& table) {
         edges.push_back(edges.back() + width_ * column.share / shares);
     }
     const QFont face = font(table.fontSize);
-    const double line = lineHeight(face) + 2;
+    const double line = lineHeight(face) + table.rowPadding;
     const auto rowHeight = [&](const QStringList& row) {
         double height = std::max(line, table.leastRowHeight);
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             const double room = edges[i + 1] - edges[i] - 2 * kCellPadding;
-            height = std::max(height, wrappedHeight(row.value(static_cast<qsizetype>(i)), face, room) + 2);
+            height = std::max(height, wrappedHeight(row.value(static_cast<qsizetype>(i)), face, room) +
+                                          table.rowPadding);
         }
         return height;
     };
     need(line * 5);
     tableHead(table, edges, line);
+    int done = 0;
     for (const QStringList& row : table.rows) {
         const double height = rowHeight(row);
         if (roomLeft() < height) {
@@ -192,13 +196,19 @@ void PageWriter::table(const PageTable& table) {
             tableHead(table, edges, line);
         }
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            if (table.shadeColumns && i % 2 == 1) {
+                // Below the rule of the row before, which would else be painted over.
+                painter_.fillRect(QRectF{edges[i], y_ + 0.5, edges[i + 1] - edges[i], height - 0.5},
+                                  tokens_.paper);
+            }
             const QRectF where{edges[i] + kCellPadding, y_, edges[i + 1] - edges[i] - 2 * kCellPadding,
                                height};
             write(where, static_cast<int>(table.columns[i].alignment) | Qt::AlignVCenter | Qt::TextWordWrap,
                   row.value(static_cast<qsizetype>(i)), face, tokens_.ink);
         }
         y_ += height;
-        painter_.setPen(QPen(tokens_.rule, 0.5));
+        const bool strong = table.strongRuleEvery > 0 && ++done % table.strongRuleEvery == 0;
+        painter_.setPen(strong ? QPen(tokens_.soft, 0.8) : QPen(tokens_.rule, 0.5));
         painter_.drawLine(QPointF{0, y_}, QPointF{width_, y_});
     }
     y_ += 8;

@@ -36,6 +36,9 @@ struct PageTable {
     std::vector<QStringList> rows;
     double fontSize = 8;       ///< points
     double leastRowHeight = 0; ///< points; room to write by hand
+    double rowPadding = 2;     ///< points between lines
+    int strongRuleEvery = 0;   ///< rows; for an eye that follows a line. 0: none
+    bool shadeColumns = false; ///< every other column, for an eye that goes down one
 };
 
 class PageWriter {

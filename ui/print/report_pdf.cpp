@@ -97,19 +97,25 @@ void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QL
 
 } // namespace
 
-bool writeReportPdf(const report::MonthReport& report, Paper paper, const QLocale& locale,
-                    QIODevice& device) {
-    QPdfWriter writer(&device);
-    const QString title =
-        QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month));
-    setUpPdf(writer, title, paper);
-    PageWriter page(writer, title);
+QString reportTitle(const report::MonthReport& report, const QLocale& locale) {
+    return QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month));
+}
+
+bool paintReport(const report::MonthReport& report, const QLocale& locale, QPagedPaintDevice& device) {
+    PageWriter page(device, reportTitle(report, locale));
     if (!page.isActive()) {
         return false;
     }
     newsletter(page, report, locale);
     monthlyReturn(page, report, locale);
     return page.finish();
+}
+
+bool writeReportPdf(const report::MonthReport& report, Paper paper, const QLocale& locale,
+                    QIODevice& device) {
+    QPdfWriter writer(&device);
+    setUpPdf(writer, reportTitle(report, locale), paper);
+    return paintReport(report, locale, writer);
 }
 
 } // namespace wickbook::ui

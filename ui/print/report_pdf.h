@@ -5,6 +5,7 @@
 #include "ui/print/month_files.h"
 
 class QIODevice;
+class QPagedPaintDevice;
 
 namespace wickbook::ui {
 
@@ -12,5 +13,9 @@ namespace wickbook::ui {
 /// then the monthly return line by line. The document's title is the station and the month; nothing of the
 /// machine is in it. False when the device refused.
 bool writeReportPdf(const report::MonthReport& report, Paper paper, const QLocale& locale, QIODevice& device);
+
+/// The same pages on any device whose layout and resolution are set: a printer, a preview.
+bool paintReport(const report::MonthReport& report, const QLocale& locale, QPagedPaintDevice& device);
+QString reportTitle(const report::MonthReport& report, const QLocale& locale);
 
 } // namespace wickbook::ui

@@ -3,6 +3,7 @@
 #include "core/psychrometry/standard_atmosphere.h"
 #include "core/record/derived_reading.h"
 #include "ui/classround/class_window.h"
+#include "ui/paper/paper_choices.h"
 #include "ui/text/term_words.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/main_window.h"
@@ -29,6 +30,7 @@ void MainWindow::buildMenus() {
     takeIn_->setEnabled(false);
     buildCopyMenu(*book);
     book->addAction(tr("Save what can be read of a &damaged book…"), this, [this] { salvageBook({}); });
+    buildPaperMenu(*book->addMenu(tr("On &paper")));
     book->addAction(tr("Class &round…"), this, &MainWindow::openClassRound);
     book->addSeparator();
     book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });
@@ -64,6 +66,21 @@ void MainWindow::buildMenus() {
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     help->addAction(tr("&Help on this page"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);
     help->addAction(tr("&About Wickbook"), this, &MainWindow::showAbout);
+}
+
+void MainWindow::buildPaperMenu(QMenu& menu) {
+    const auto add = [&](const QString& text, auto make) {
+        QAction* action = menu.addAction(text, this, [this, make] {
+            if (pages_ != nullptr) {
+                make(pages_->session(), locale(), this)->exec();
+            }
+        });
+        action->setEnabled(false);
+        pageActions_.append(action);
+    };
+    add(tr("&Humidity table…"), &humidityTableDialog);
+    add(tr("&Month form…"), &monthFormDialog);
+    add(tr("&Deputy's card…"), &deputyCardDialog);
 }
 
 void MainWindow::buildPageMenu(QMenu& menu) {

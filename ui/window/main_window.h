@@ -61,6 +61,7 @@ protected:
 private:
     void build();
     void buildMenus();
+    void buildPaperMenu(QMenu& menu);
     void buildPageMenu(QMenu& menu);
     void buildCopyMenu(QMenu& menu);
     /// What is worth remembering of an open book is kept when it changes, not when the window closes.

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/paper_choices.h"
+
+#include "core/psychrometry/standard_atmosphere.h"
+#include "core/record/derived_reading.h"
+#include "ui/print/deputy_card.h"
+#include "ui/print/humidity_table_sheet.h"
+#include "ui/print/month_figure.h"
+#include "ui/print/month_form.h"
+#include "ui/text/number_words.h"
+#include "ui/text/time_words.h"
+
+#include <QComboBox>
+#include <QCoreApplication>
+
+namespace wickbook::ui {
+
+namespace {
+
+struct ChoiceWords {
+    Q_DECLARE_TR_FUNCTIONS(paperChoices)
+};
+
+constexpr int kMonthsOffered = 13;
+
+psychrometry::HumidityTableRequest requestFor(const record::StationPeriod& period,
+                                              units::TemperatureUnit unit, double step) {
+    psychrometry::HumidityTableRequest request;
+    request.coefficient = record::coefficientRule(period);
+    if (period.meanPressure) {
+        request.pressure = units::Pressure::fromHectopascals(*period.meanPressure);
+    } else if (const auto standard = psychrometry::standardPressure(period.elevation)) {
+        request.pressure = *standard;
+    }
+    request.unit = unit;
+    if (unit == units::TemperatureUnit::Fahrenheit) {
+        request.lowestDry = psychrometry::kTableLowestFahrenheit;
+        request.highestDry = psychrometry::kTableHighestFahrenheit;
+        request.highestDepression = psychrometry::kTableDepressionFahrenheit;
+    }
+    request.depressionStep = step;
+    return request;
+}
+
+} // namespace
+
+std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const QLocale& locale,
+                                                 QWidget* parent) {
+    auto dialog = std::make_unique<PaperDialog>(
+        ChoiceWords::tr("Humidity table"),
+        ChoiceWords::tr(
+            "For the wall of the hut: relative humidity and dew point for this station's exposure and "
+            "pressure, a wick with water and one with ice."),
+        QStringLiteral("humidity-table.pdf"), locale, parent);
+    auto* unit = new QComboBox;
+    unit->addItem(unitWords(units::TemperatureUnit::Celsius),
+                  static_cast<int>(units::TemperatureUnit::Celsius));
+    unit->addItem(unitWords(units::TemperatureUnit::Fahrenheit),
+                  static_cast<int>(units::TemperatureUnit::Fahrenheit));
+    unit->setCurrentIndex(session.unit() == units::TemperatureUnit::Celsius ? 0 : 1);
+    dialog->addChoice(ChoiceWords::tr("&Scale"), unit, "tableUnit");
+    auto* step = new QComboBox;
+    step->addItem(ChoiceWords::tr("half degrees"), 0.5);
+    step->addItem(ChoiceWords::tr("whole degrees"), 1.0);
+    step->setCurrentIndex(session.unit() == units::TemperatureUnit::Celsius ? 0 : 1);
+    dialog->addChoice(ChoiceWords::tr("Dry less &wet by"), step, "tableStep");
+    dialog->finish([&session, locale, unit, step](Paper paper) -> tl::expected<PaperSheet, QString> {
+        const auto table = psychrometry::humidityTable(
+            requestFor(session.station().latestPeriod(),
+                       static_cast<units::TemperatureUnit>(unit->currentData().toInt()),
+                       step->currentData().toDouble()));
+        if (!table) {
+            return tl::unexpected(
+                ChoiceWords::tr("There is no table without a coefficient: say on the page Station "
+                                "how the thermometers hang."));
+        }
+        return humidityTableSheet({*table, stationHeading(session.station())}, locale, paper);
+    });
+    return dialog;
+}
+
+std::unique_ptr<PaperDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent) {
+    auto dialog = std::make_unique<PaperDialog>(
+        ChoiceWords::tr("Month form"),
+        ChoiceWords::tr(
+            "A month to write in by hand: a line for each observing hour, with boxes for the degrees."),
+        QStringLiteral("month-form.pdf"), locale, parent);
+    auto* months = new QComboBox;
+    const date::year_month_day today{session.today()};
+    const date::year_month now = today.year() / today.month();
+    for (int ahead = 0; ahead < kMonthsOffered; ++ahead) {
+        const date::year_month month = now + date::months{ahead};
+        months->addItem(monthWords(locale, month));
+    }
+    // Late in a month it is the next one that is wanted.
+    months->setCurrentIndex(static_cast<unsigned>(today.day()) > 15 ? 1 : 0);
+    dialog->addChoice(ChoiceWords::tr("&Month"), months, "formMonth");
+    dialog->finish([&session, locale, months, now](Paper paper) -> tl::expected<PaperSheet, QString> {
+        return monthFormSheet(
+            report::blankMonth(session.station(), now + date::months{months->currentIndex()}), locale, paper);
+    });
+    return dialog;
+}
+
+std::unique_ptr<PaperDialog> deputyCardDialog(const Session& session, const QLocale& locale,
+                                              QWidget* parent) {
+    auto dialog = std::make_unique<PaperDialog>(
+        ChoiceWords::tr("Deputy's card"),
+        ChoiceWords::tr(
+            "A card for whoever reads in your place: hours, order of reading, frost, wick, what to do in "
+            "doubt. A5, both sides."),
+        QStringLiteral("deputys-card.pdf"), locale, parent);
+    dialog->finish(
+        [&session, locale](Paper) -> tl::expected<PaperSheet, QString> {
+            return deputyCardSheet(session.station(), session.today(), locale);
+        },
+        Paper::A5);
+    return dialog;
+}
+
+} // namespace wickbook::ui
