@@ -318,5 +318,6 @@ TEST(Table, GivesHumidityForAnInstrument) {
     EXPECT_EQ(run({"table", "--pressure", "1000", "--out", "-"}).code, 2);
     EXPECT_EQ(
         run({"table", "--exposure", "whirled", "--pressure", "1000", "--out", station.file("t.pdf")}).code,
-        2);
+        0);
+    EXPECT_EQ(contents(station.file("t.pdf")).substr(0, 5), "%PDF-");
 }
