@@ -33,6 +33,8 @@ std::span<const VerbEntry> verbTable() {
         {"judge", "Say of readings that they are sound, doubtful or erroneous", declareJudge},
         {"form", "A blank month to write in by hand, or to fill as CSV", declareForm},
         {"card", "A card for whoever reads the station in your place", declareCard},
+        {"yearbook", "A year bound as one PDF: numbers, charts, twelve months, the hut's table",
+         declareYearBook},
         {"sign", "Sign a month off, or take that back", declareSign},
         {"readback", "Tick readings as read back against the paper, and name its page", declareReadback},
         {"putback", "Let an earlier revision's values stand again", declarePutback},

@@ -54,6 +54,7 @@ VerbAction declareReadback(OptionList command);
 VerbAction declareSign(OptionList command);
 VerbAction declareForm(OptionList command);
 VerbAction declareCard(OptionList command);
+VerbAction declareYearBook(OptionList command);
 VerbAction declarePutback(OptionList command);
 VerbAction declareVerify(OptionList command);
 VerbAction declareBackup(OptionList command);

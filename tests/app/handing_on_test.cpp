@@ -233,6 +233,59 @@ TEST(Report, WritesAllItsFiles) {
         2);
 }
 
+TEST(Form, FilledInItComesBackThroughTheImport) {
+    const Station station;
+    const auto blank = station.verb("form", {"--month", "2024-06", "--out", "-"});
+    ASSERT_EQ(blank.code, 0) << blank.err;
+    const auto form = table(blank.out);
+    ASSERT_EQ(form.rows.size(), 60U); // two hours on thirty days
+    // Somebody fills in three lines, one with ice, and leaves the rest.
+    std::string filled = "date,hour,clock,dry,wet,wick,weather,wind,observer,note\n";
+    filled += form.rows[0].at("date") + "," + form.rows[0].at("hour") + ",,14.2,12.1,,rain,3,MK,\n";
+    filled += form.rows[1].at("date") + "," + form.rows[1].at("hour") + ",,11.0,10.4,,,,MK,\"late, bus\"\n";
+    filled += form.rows[59].at("date") + "," + form.rows[59].at("hour") + ",,-1.2,-2.0,ice,,,MK,\n";
+    const auto imported = station.verb("import", {"--in", "-"}, filled);
+    EXPECT_EQ(imported.code, 0) << imported.err;
+    const auto kept = station.exported();
+    ASSERT_EQ(kept.rows.size(), 3U);
+    EXPECT_EQ(kept.rows[0].at("dry_read"), "14.2");
+    EXPECT_EQ(kept.rows[1].at("note"), "late, bus");
+    EXPECT_EQ(kept.rows[2].at("wick"), "ice");
+    EXPECT_EQ(kept.rows[2].at("local_date"), "2024-06-30");
+    const auto pdf = station.verb("form", {"--month", "2024-06", "--out", station.file("form.pdf")});
+    EXPECT_EQ(pdf.code, 0) << pdf.err;
+    EXPECT_EQ(contents(station.file("form.pdf")).substr(0, 5), "%PDF-");
+}
+
+TEST(OnPaper, TableCardAndYearBookAreWritten) {
+    const Station station;
+    ASSERT_EQ(station.verb("import", importing(), kRegister).code, 0);
+    const auto table = station.verb("table", {"--out", station.file("table.pdf"), "--paper", "letter"});
+    EXPECT_EQ(table.code, 0) << table.err;
+    const auto card = station.verb("card", {"--out", station.file("card.pdf"), "--language", "de"});
+    EXPECT_EQ(card.code, 0) << card.err;
+    const auto year = station.verb("yearbook", {"--year", "2024", "--out", station.file("year.pdf")});
+    EXPECT_EQ(year.code, 0) << year.err;
+    const auto empty = station.verb("yearbook", {"--year", "1999", "--out", station.file("empty.pdf")});
+    EXPECT_EQ(empty.code, 0) << empty.err;
+    EXPECT_THAT(empty.err, HasSubstr("There is no reading in 1999"));
+    for (const char* name : {"table.pdf", "card.pdf", "year.pdf", "empty.pdf"}) {
+        EXPECT_EQ(contents(station.file(name)).substr(0, 5), "%PDF-") << name;
+    }
+}
+
+TEST(Sign, WhatWasSignedIsHeldAgainstWhatStands) {
+    const Station station;
+    ASSERT_EQ(station.verb("import", importing(), kRegister).code, 0);
+    const auto done = station.verb("sign", {"--month", "2024-06", "--by", "MK", "--note", "seen"});
+    EXPECT_EQ(done.code, 0) << done.err;
+    EXPECT_THAT(done.err, HasSubstr("2024-06 is signed off by MK"));
+    EXPECT_EQ(station.verb("verify", {}).code, 0);
+    EXPECT_EQ(station.verb("sign", {"--month", "2024-06", "--take-back", "--why", "too early"}).code, 0);
+    EXPECT_EQ(station.verb("sign", {"--month", "2024-06", "--take-back", "--why", "again"}).code, 2);
+    EXPECT_EQ(station.verb("verify", {}).code, 0);
+}
+
 TEST(Copies, BackupAndRestoreAreVerifiedAndNeverOverwrite) {
     const Station station;
     ASSERT_EQ(station.verb("import", importing(), kRegister).code, 0);

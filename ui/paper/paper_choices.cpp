@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/paper_choices.h"
 
-#include "core/psychrometry/standard_atmosphere.h"
-#include "core/record/derived_reading.h"
+#include "core/report/hut_table.h"
 #include "ui/print/deputy_card.h"
 #include "ui/print/humidity_table_sheet.h"
 #include "ui/print/month_figure.h"
 #include "ui/print/month_form.h"
+#include "ui/print/year_book.h"
+#include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/time_words.h"
 
@@ -22,25 +23,6 @@ struct ChoiceWords {
 };
 
 constexpr int kMonthsOffered = 13;
-
-psychrometry::HumidityTableRequest requestFor(const record::StationPeriod& period,
-                                              units::TemperatureUnit unit, double step) {
-    psychrometry::HumidityTableRequest request;
-    request.coefficient = record::coefficientRule(period);
-    if (period.meanPressure) {
-        request.pressure = units::Pressure::fromHectopascals(*period.meanPressure);
-    } else if (const auto standard = psychrometry::standardPressure(period.elevation)) {
-        request.pressure = *standard;
-    }
-    request.unit = unit;
-    if (unit == units::TemperatureUnit::Fahrenheit) {
-        request.lowestDry = psychrometry::kTableLowestFahrenheit;
-        request.highestDry = psychrometry::kTableHighestFahrenheit;
-        request.highestDepression = psychrometry::kTableDepressionFahrenheit;
-    }
-    request.depressionStep = step;
-    return request;
-}
 
 } // namespace
 
@@ -66,9 +48,9 @@ std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const Q
     dialog->addChoice(ChoiceWords::tr("Dry less &wet by"), step, "tableStep");
     dialog->finish([&session, locale, unit, step](Paper paper) -> tl::expected<PaperSheet, QString> {
         const auto table = psychrometry::humidityTable(
-            requestFor(session.station().latestPeriod(),
-                       static_cast<units::TemperatureUnit>(unit->currentData().toInt()),
-                       step->currentData().toDouble()));
+            report::hutTable(session.station().latestPeriod(),
+                             static_cast<units::TemperatureUnit>(unit->currentData().toInt()),
+                             step->currentData().toDouble()));
         if (!table) {
             return tl::unexpected(
                 ChoiceWords::tr("There is no table without a coefficient: say on the page Station "
@@ -115,6 +97,63 @@ std::unique_ptr<PaperDialog> deputyCardDialog(const Session& session, const QLoc
             return deputyCardSheet(session.station(), session.today(), locale);
         },
         Paper::A5);
+    return dialog;
+}
+
+namespace {
+
+/// Twelve reports, read when the sheet is asked for; the hut's table as it was at the year's end.
+tl::expected<YearBook, QString> yearBookOf(const Session& session, date::year year) {
+    YearBook book{year, {}, std::nullopt};
+    for (unsigned month = 1; month <= 12; ++month) {
+        auto monthly = session.monthReport(year / date::month{month});
+        if (!monthly) {
+            return tl::unexpected(storeErrorWords(monthly.error()));
+        }
+        book.months.push_back(std::move(*monthly));
+    }
+    const record::Instant end{record::StationDate{year / date::December / 31}.time_since_epoch()};
+    const units::TemperatureUnit unit = unitOf(book.months.back());
+    if (const auto table = psychrometry::humidityTable(report::hutTable(
+            session.station().periodAt(end), unit, unit == units::TemperatureUnit::Celsius ? 0.5 : 1))) {
+        book.table = HumidityTableSheet{*table, stationHeading(session.station())};
+    }
+    return book;
+}
+
+} // namespace
+
+std::unique_ptr<PaperDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent) {
+    auto dialog = std::make_unique<PaperDialog>(
+        ChoiceWords::tr("Year book"),
+        ChoiceWords::tr(
+            "A year bound: numbers, charts, twelve months, and the hut's humidity table. It takes a few "
+            "seconds."),
+        QStringLiteral("year-book.pdf"), locale, parent);
+    auto* years = new QComboBox;
+    const date::year_month_day today{session.today()};
+    int first = static_cast<int>(today.year());
+    int last = first;
+    if (const auto span = session.book().span(); span && *span) {
+        const auto yearAt = [](record::Instant instant) {
+            return static_cast<int>(date::year_month_day{date::floor<date::days>(instant)}.year());
+        };
+        first = yearAt((*span)->first);
+        last = yearAt((*span)->second);
+    }
+    for (int year = last; year >= first; --year) {
+        years->addItem(QString::number(year), year);
+    }
+    // The last whole one, where there is one.
+    years->setCurrentIndex(last == static_cast<int>(today.year()) && years->count() > 1 ? 1 : 0);
+    dialog->addChoice(ChoiceWords::tr("&Year"), years, "bookYear");
+    dialog->finish([&session, locale, years](Paper paper) -> tl::expected<PaperSheet, QString> {
+        auto book = yearBookOf(session, date::year{years->currentData().toInt()});
+        if (!book) {
+            return tl::unexpected(book.error());
+        }
+        return yearBookSheet(std::move(*book), locale, paper);
+    });
     return dialog;
 }
 

@@ -13,6 +13,7 @@ namespace wickbook::ui {
 std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const QLocale& locale,
                                                  QWidget* parent);
 std::unique_ptr<PaperDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent);
+std::unique_ptr<PaperDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent);
 std::unique_ptr<PaperDialog> deputyCardDialog(const Session& session, const QLocale& locale, QWidget* parent);
 
 } // namespace wickbook::ui

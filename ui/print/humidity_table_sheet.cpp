@@ -101,32 +101,30 @@ std::size_t columnsUsed(const std::vector<HumidityTableRow>& rows) {
 
 class TablePainter {
 public:
-    TablePainter(const HumidityTableSheet& sheet, const QLocale& locale, QPagedPaintDevice& device)
-        : sheet_(sheet), locale_(locale), page_(device, foot()) {}
+    TablePainter(const HumidityTableSheet& sheet, const QLocale& locale, PageWriter& page)
+        : sheet_(sheet), locale_(locale), page_(page) {}
 
-    bool paint() {
-        if (!page_.isActive()) {
-            return false;
-        }
+    void paint() {
         for (const Surface bulb : {Surface::Water, Surface::Ice}) {
             for (const CellQuantity quantity : {CellQuantity::Humidity, CellQuantity::DewPoint}) {
                 part(bulb, quantity);
             }
         }
         cautions();
-        return page_.finish();
+    }
+
+    static QString foot(const HumidityTableSheet& sheet, const QLocale& locale) {
+        return QStringLiteral("%1 · %2 · %3")
+            .arg(sheet.place.isEmpty() ? PaperText::tr("Humidity table") : sheet.place,
+                 exposureWords(sheet.table.request.coefficient.exposure), pressureOf(sheet, locale));
     }
 
 private:
-    [[nodiscard]] QString foot() const {
-        return QStringLiteral("%1 · %2 · %3")
-            .arg(sheet_.place.isEmpty() ? PaperText::tr("Humidity table") : sheet_.place,
-                 exposureWords(sheet_.table.request.coefficient.exposure), pressure());
-    }
-    [[nodiscard]] QString pressure() const {
+    static QString pressureOf(const HumidityTableSheet& sheet, const QLocale& locale) {
         return PaperText::tr("%1 hPa").arg(
-            numberWords(locale_, sheet_.table.request.pressure.hectopascals(), 0));
+            numberWords(locale, sheet.table.request.pressure.hectopascals(), 0));
     }
+    [[nodiscard]] QString pressure() const { return pressureOf(sheet_, locale_); }
 
     [[nodiscard]] QString coefficient(Surface bulb) const {
         const psychrometry::CoefficientRule& rule = sheet_.table.request.coefficient;
@@ -208,7 +206,7 @@ private:
 
     const HumidityTableSheet& sheet_;
     const QLocale& locale_;
-    PageWriter page_;
+    PageWriter& page_;
     bool first_ = true;
 };
 
@@ -239,12 +237,21 @@ double pressureWithinOnePercent(const HumidityTable& table) {
     return most > 0 ? kStep / most : std::numeric_limits<double>::max();
 }
 
+void paintHumidityTable(PageWriter& page, const HumidityTableSheet& sheet, const QLocale& locale) {
+    TablePainter(sheet, locale, page).paint();
+}
+
 PaperSheet humidityTableSheet(HumidityTableSheet sheet, const QLocale& locale, Paper paper) {
     const QString title = sheet.place.isEmpty() ? PaperText::tr("Humidity table")
                                                 : PaperText::tr("Humidity table · %1").arg(sheet.place);
     const auto shared = std::make_shared<const HumidityTableSheet>(std::move(sheet));
     return {title, paper, [shared, locale](QPagedPaintDevice& device) {
-                return TablePainter(*shared, locale, device).paint();
+                PageWriter page(device, TablePainter::foot(*shared, locale));
+                if (!page.isActive()) {
+                    return false;
+                }
+                paintHumidityTable(page, *shared, locale);
+                return page.finish();
             }};
 }
 

@@ -17,6 +17,11 @@ struct HumidityTableSheet {
     QString place; ///< the station's name, or empty
 };
 
+class PageWriter;
+
+/// From where the pen stands, at the head of a page.
+void paintHumidityTable(PageWriter& page, const HumidityTableSheet& sheet, const QLocale& locale);
+
 PaperSheet humidityTableSheet(HumidityTableSheet sheet, const QLocale& locale, Paper paper);
 
 /// By how much the pressure may differ, hPa, until a cell is wrong by 1 % relative humidity; for the table's

@@ -57,6 +57,8 @@ public:
     [[nodiscard]] double width() const { return width_; }
     [[nodiscard]] double roomLeft() const { return bottom_ - y_; }
     [[nodiscard]] double y() const { return y_; }
+    /// Of the page being written, from 1.
+    [[nodiscard]] int page() const { return page_; }
     void newPage();
     void space(double points) { y_ += points; }
     /// A new page unless so much room is left.

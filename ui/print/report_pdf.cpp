@@ -52,7 +52,8 @@ void sentences(PageWriter& page, const QString& heading, const QStringList& line
     page.space(6);
 }
 
-void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QLocale& locale) {
+void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QLocale& locale,
+                   bool withStation) {
     page.newPage();
     page.heading(PaperText::tr("Monthly return · %1 · %2")
                      .arg(stationHeading(report.station), monthWords(locale, report.month)),
@@ -87,6 +88,9 @@ void monthlyReturn(PageWriter& page, const report::MonthReport& report, const QL
     page.space(6);
     sentences(page, PaperText::tr("Signed off"), signingSentences(locale, report));
     sentences(page, PaperText::tr("Corrections made"), correctionSentences(report, locale));
+    if (!withStation) {
+        return;
+    }
     for (const FactLines& block : stationBlocks(report, locale)) {
         page.need(90);
         page.heading(PaperText::tr("The station"), kPart);
@@ -101,13 +105,18 @@ QString reportTitle(const report::MonthReport& report, const QLocale& locale) {
     return QStringLiteral("%1 · %2").arg(stationHeading(report.station), monthWords(locale, report.month));
 }
 
+void paintMonthPages(PageWriter& page, const report::MonthReport& report, const QLocale& locale,
+                     bool withStation) {
+    newsletter(page, report, locale);
+    monthlyReturn(page, report, locale, withStation);
+}
+
 bool paintReport(const report::MonthReport& report, const QLocale& locale, QPagedPaintDevice& device) {
     PageWriter page(device, reportTitle(report, locale));
     if (!page.isActive()) {
         return false;
     }
-    newsletter(page, report, locale);
-    monthlyReturn(page, report, locale);
+    paintMonthPages(page, report, locale, true);
     return page.finish();
 }
 

@@ -81,6 +81,7 @@ void MainWindow::buildPaperMenu(QMenu& menu) {
     add(tr("&Humidity table…"), &humidityTableDialog);
     add(tr("&Month form…"), &monthFormDialog);
     add(tr("&Deputy's card…"), &deputyCardDialog);
+    add(tr("&Year book…"), &yearBookDialog);
 }
 
 void MainWindow::buildPageMenu(QMenu& menu) {
