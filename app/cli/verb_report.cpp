@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/book_access.h"
+#include "app/cli/club_report.h"
 #include "app/cli/console.h"
 #include "app/cli/headless.h"
 #include "app/cli/options.h"
@@ -19,10 +20,22 @@ namespace {
 
 struct ReportOptions {
     std::string book, month, out;
+    std::vector<std::string> club;
+    bool strict = false;
     PaperOptions pages;
 };
 
 Outcome<ExitCode> report(const ReportOptions& options) {
+    if (!options.club.empty()) {
+        if (!options.book.empty() || !options.month.empty()) {
+            return refuse("--club is of members' files: leave --book and --month out.");
+        }
+        return clubReport(options.club, options.out, options.pages, options.strict);
+    }
+    if (options.book.empty() || options.month.empty()) {
+        return refuse(
+            "Name the book with --book and the month with --month, or members' months with --club.");
+    }
     const auto month = monthFrom(options.month);
     if (!month) {
         return tl::unexpected(month.error());
@@ -83,8 +96,11 @@ Outcome<ExitCode> report(const ReportOptions& options) {
 
 VerbAction declareReport(OptionList command) {
     auto options = std::make_shared<ReportOptions>();
-    command.needed("--book", options->book, "The book");
-    command.needed("--month", options->month, "The month, 2025-03");
+    command.text("--book", options->book, "The book");
+    command.text("--month", options->month, "The month, 2025-03");
+    command.many("--club", options->club,
+                 "A member's folder or month.csv, once for each: all side by side in --out, a CSV or PDF");
+    command.flag("--strict", options->strict, "With --club: exit code 1 where a member's file is left out");
     command.needed(
         "--out", options->out,
         "Folder for month.csv, month.csv-metadata.json, summary.csv, report.pdf, chart.png, chart.svg "
