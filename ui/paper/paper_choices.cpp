@@ -26,9 +26,9 @@ constexpr int kMonthsOffered = 13;
 
 } // namespace
 
-std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const QLocale& locale,
+std::unique_ptr<SheetDialog> humidityTableDialog(const Session& session, const QLocale& locale,
                                                  QWidget* parent) {
-    auto dialog = std::make_unique<PaperDialog>(
+    auto dialog = std::make_unique<SheetDialog>(
         ChoiceWords::tr("Humidity table"),
         ChoiceWords::tr(
             "For the wall of the hut: relative humidity and dew point for this station's exposure and "
@@ -61,8 +61,8 @@ std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const Q
     return dialog;
 }
 
-std::unique_ptr<PaperDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent) {
-    auto dialog = std::make_unique<PaperDialog>(
+std::unique_ptr<SheetDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent) {
+    auto dialog = std::make_unique<SheetDialog>(
         ChoiceWords::tr("Month form"),
         ChoiceWords::tr(
             "A month to write in by hand: a line for each observing hour, with boxes for the degrees."),
@@ -84,9 +84,9 @@ std::unique_ptr<PaperDialog> monthFormDialog(const Session& session, const QLoca
     return dialog;
 }
 
-std::unique_ptr<PaperDialog> deputyCardDialog(const Session& session, const QLocale& locale,
+std::unique_ptr<SheetDialog> deputyCardDialog(const Session& session, const QLocale& locale,
                                               QWidget* parent) {
-    auto dialog = std::make_unique<PaperDialog>(
+    auto dialog = std::make_unique<SheetDialog>(
         ChoiceWords::tr("Deputy's card"),
         ChoiceWords::tr(
             "A card for whoever reads in your place: hours, order of reading, frost, wick, what to do in "
@@ -123,8 +123,8 @@ tl::expected<YearBook, QString> yearBookOf(const Session& session, date::year ye
 
 } // namespace
 
-std::unique_ptr<PaperDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent) {
-    auto dialog = std::make_unique<PaperDialog>(
+std::unique_ptr<SheetDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent) {
+    auto dialog = std::make_unique<SheetDialog>(
         ChoiceWords::tr("Year book"),
         ChoiceWords::tr(
             "A year bound: numbers, charts, twelve months, and the hut's humidity table. It takes a few "

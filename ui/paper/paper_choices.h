@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/paper/paper_dialog.h"
+#include "ui/paper/sheet_dialog.h"
 #include "ui/session/session.h"
 
 #include <memory>
@@ -10,10 +10,10 @@
 
 namespace wickbook::ui {
 
-std::unique_ptr<PaperDialog> humidityTableDialog(const Session& session, const QLocale& locale,
+std::unique_ptr<SheetDialog> humidityTableDialog(const Session& session, const QLocale& locale,
                                                  QWidget* parent);
-std::unique_ptr<PaperDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent);
-std::unique_ptr<PaperDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent);
-std::unique_ptr<PaperDialog> deputyCardDialog(const Session& session, const QLocale& locale, QWidget* parent);
+std::unique_ptr<SheetDialog> monthFormDialog(const Session& session, const QLocale& locale, QWidget* parent);
+std::unique_ptr<SheetDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent);
+std::unique_ptr<SheetDialog> deputyCardDialog(const Session& session, const QLocale& locale, QWidget* parent);
 
 } // namespace wickbook::ui

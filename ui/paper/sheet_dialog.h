@@ -14,7 +14,7 @@ class QLabel;
 
 namespace wickbook::ui {
 
-class PaperDialog : public QDialog {
+class SheetDialog : public QDialog {
     Q_OBJECT
 
 public:
@@ -22,7 +22,7 @@ public:
     using Maker = std::function<tl::expected<PaperSheet, QString>(Paper)>;
 
     /// fileName: what is offered when saving.
-    PaperDialog(const QString& title, const QString& explained, const QString& fileName,
+    SheetDialog(const QString& title, const QString& explained, const QString& fileName,
                 const QLocale& locale, QWidget* parent);
     /// A choice with its name; before finish().
     void addChoice(const QString& label, QWidget* field, const char* name);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/paper_dialog.h"
+#include "ui/paper/sheet_dialog.h"
 
 #include "ui/paper/sheet_output.h"
 #include "ui/style/look.h"
@@ -15,7 +15,7 @@
 
 namespace wickbook::ui {
 
-PaperDialog::PaperDialog(const QString& title, const QString& explained, const QString& fileName,
+SheetDialog::SheetDialog(const QString& title, const QString& explained, const QString& fileName,
                          const QLocale& locale, QWidget* parent)
     : QDialog(parent), fileName_(fileName) {
     setWindowTitle(title);
@@ -42,7 +42,7 @@ PaperDialog::PaperDialog(const QString& title, const QString& explained, const Q
     resize(typePixels(520), sizeHint().height());
 }
 
-void PaperDialog::addChoice(const QString& label, QWidget* field, const char* name) {
+void SheetDialog::addChoice(const QString& label, QWidget* field, const char* name) {
     field->setObjectName(QLatin1String(name));
     field->setAccessibleName(label);
     QLabel* words = makeLabel(label);
@@ -50,7 +50,7 @@ void PaperDialog::addChoice(const QString& label, QWidget* field, const char* na
     form_->addRow(words, field);
 }
 
-void PaperDialog::finish(Maker make, std::optional<Paper> fixedPaper) {
+void SheetDialog::finish(Maker make, std::optional<Paper> fixedPaper) {
     make_ = std::move(make);
     fixedPaper_ = fixedPaper;
     if (fixedPaper_) {
@@ -93,7 +93,7 @@ void PaperDialog::finish(Maker make, std::optional<Paper> fixedPaper) {
     column->addLayout(row);
 }
 
-std::optional<PaperSheet> PaperDialog::sheet() {
+std::optional<PaperSheet> SheetDialog::sheet() {
     auto made = make_(fixedPaper_.value_or(static_cast<Paper>(paper_->currentData().toInt())));
     if (!made) {
         say(made.error());
@@ -102,7 +102,7 @@ std::optional<PaperSheet> PaperDialog::sheet() {
     return std::move(*made);
 }
 
-void PaperDialog::say(const QString& sentence) {
+void SheetDialog::say(const QString& sentence) {
     said_->setText(sentence);
     said_->setVisible(!sentence.isEmpty());
 }
