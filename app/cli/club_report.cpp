@@ -77,13 +77,9 @@ Outcome<void> writeTable(const report::ClubSheet& sheet, const std::string& out)
 
 Outcome<ExitCode> clubReport(const std::vector<std::string>& members, const std::string& out,
                              const PaperOptions& pages, bool strict) {
-    const auto paper = pages.paperSize();
-    if (!paper) {
-        return tl::unexpected(paper.error());
-    }
-    const auto locale = pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     std::vector<report::ClubMember> usable;
     for (const std::string& named : members) {
@@ -105,7 +101,8 @@ Outcome<ExitCode> clubReport(const std::vector<std::string>& members, const std:
     const report::ClubSheet sheet = report::clubSheet(usable);
     if (out.ends_with(".pdf")) {
         const HeadlessApplication application;
-        if (const auto written = writeSheet(ui::clubPageSheet(sheet, *locale, *paper), out); !written) {
+        if (const auto written = writeSheet(ui::clubPageSheet(sheet, made->locale, made->paper), out);
+            !written) {
             return tl::unexpected(written.error());
         }
     } else if (const auto written = writeTable(sheet, out); !written) {

@@ -5,12 +5,9 @@
 
 namespace wickbook::cli {
 
-void PaperOptions::declare(OptionList& command) {
-    command.text("--paper", paper, "a4 or letter (a4)");
-    command.text("--language", language, "Language of the pages, such as de (English)");
-}
+namespace {
 
-Outcome<ui::Paper> PaperOptions::paperSize() const {
+Outcome<ui::Paper> paperFrom(const std::string& paper) {
     if (paper == "a4" || paper == "A4") {
         return ui::Paper::A4;
     }
@@ -20,7 +17,7 @@ Outcome<ui::Paper> PaperOptions::paperSize() const {
     return refuse(fmt::format("--paper can be a4 or letter; \"{}\" is neither.", paper));
 }
 
-Outcome<QLocale> PaperOptions::locale() const {
+Outcome<QLocale> localeFrom(const std::string& language) {
     if (language.empty()) {
         return QLocale::c();
     }
@@ -32,6 +29,25 @@ Outcome<QLocale> PaperOptions::locale() const {
             "--language: \"{}\" is no language of this system; write it like en, de or pt_BR.", language));
     }
     return locale;
+}
+
+} // namespace
+
+void PaperOptions::declare(OptionList& command) {
+    command.text("--paper", paper, "a4 or letter (a4)");
+    command.text("--language", language, "Language of the pages, such as de (English)");
+}
+
+Outcome<PaperOptions::Pages> PaperOptions::read() const {
+    const auto size = paperFrom(paper);
+    if (!size) {
+        return tl::unexpected(size.error());
+    }
+    const auto locale = localeFrom(language);
+    if (!locale) {
+        return tl::unexpected(locale.error());
+    }
+    return Pages{*size, *locale};
 }
 
 Outcome<void> writeSheet(const ui::PaperSheet& sheet, const std::string& path) {

@@ -15,8 +15,11 @@ struct PaperOptions {
     std::string paper = "a4", language;
 
     void declare(OptionList& command);
-    [[nodiscard]] Outcome<ui::Paper> paperSize() const;
-    [[nodiscard]] Outcome<QLocale> locale() const;
+    struct Pages {
+        ui::Paper paper = ui::Paper::A4;
+        QLocale locale = QLocale::c();
+    };
+    [[nodiscard]] Outcome<Pages> read() const;
 };
 
 /// Paints the sheet into a PDF; the sentence where it can't.

@@ -21,9 +21,9 @@ struct CardOptions {
 };
 
 Outcome<ExitCode> card(const CardOptions& options) {
-    const auto locale = options.pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = options.pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     if (!options.out.ends_with(".pdf")) {
         return refuse(fmt::format("--out {}: the card is a PDF; name a file ending in .pdf.", options.out));
@@ -36,7 +36,8 @@ Outcome<ExitCode> card(const CardOptions& options) {
     const record::Instant now = clock.now();
     const auto today = date::floor<date::days>(opened->station.periodAt(now).zone.localAt(now));
     const HeadlessApplication application;
-    if (const auto written = writeSheet(ui::deputyCardSheet(opened->station, today, *locale), options.out);
+    if (const auto written =
+            writeSheet(ui::deputyCardSheet(opened->station, today, made->locale), options.out);
         !written) {
         return tl::unexpected(written.error());
     }

@@ -41,13 +41,9 @@ Outcome<ExitCode> form(const FormOptions& options) {
     if (!month) {
         return tl::unexpected(month.error());
     }
-    const auto paper = options.pages.paperSize();
-    if (!paper) {
-        return tl::unexpected(paper.error());
-    }
-    const auto locale = options.pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = options.pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     const auto opened = openToRead(options.book);
     if (!opened) {
@@ -59,7 +55,8 @@ Outcome<ExitCode> form(const FormOptions& options) {
     }
     const auto lines = blank.lines.size();
     const HeadlessApplication application;
-    if (const auto written = writeSheet(ui::monthFormSheet(std::move(blank), *locale, *paper), options.out);
+    if (const auto written =
+            writeSheet(ui::monthFormSheet(std::move(blank), made->locale, made->paper), options.out);
         !written) {
         return tl::unexpected(written.error());
     }

@@ -92,13 +92,9 @@ void writeTable(Output& output, const psychrometry::HumidityTable& table) {
 }
 
 Outcome<ExitCode> printTable(const TableOptions& options, const psychrometry::HumidityTable& table) {
-    const auto paper = options.pages.paperSize();
-    if (!paper) {
-        return tl::unexpected(paper.error());
-    }
-    const auto locale = options.pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = options.pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     ui::HumidityTableSheet sheet{table, {}};
     if (!options.instrument.book.empty()) {
@@ -110,7 +106,7 @@ Outcome<ExitCode> printTable(const TableOptions& options, const psychrometry::Hu
     }
     const HeadlessApplication application;
     if (const auto written =
-            writeSheet(ui::humidityTableSheet(std::move(sheet), *locale, *paper), options.out);
+            writeSheet(ui::humidityTableSheet(std::move(sheet), made->locale, made->paper), options.out);
         !written) {
         return tl::unexpected(written.error());
     }

@@ -40,13 +40,9 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     if (!month) {
         return tl::unexpected(month.error());
     }
-    const auto paper = options.pages.paperSize();
-    if (!paper) {
-        return tl::unexpected(paper.error());
-    }
-    const auto locale = options.pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = options.pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     if (options.out == "-") {
         return refuse("A report is several files: name a folder with --out.");
@@ -71,7 +67,7 @@ Outcome<ExitCode> report(const ReportOptions& options) {
     monthly->ownYears = *ownYears;
     const HeadlessApplication application;
     const auto written =
-        ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), *paper, *locale});
+        ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), made->paper, made->locale});
     if (!written) {
         return refuse(written.error().sentence.toStdString(), ExitCode::BookTrouble);
     }

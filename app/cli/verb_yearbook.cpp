@@ -6,8 +6,6 @@
 #include "app/cli/paper_options.h"
 #include "app/cli/verb_table.h"
 #include "core/desk/own_years.h"
-#include "core/report/hut_table.h"
-#include "ui/print/month_figure.h"
 #include "ui/print/year_book.h"
 
 #include <fmt/format.h>
@@ -45,12 +43,7 @@ Outcome<ui::YearBook> gather(const OpenedBook& opened, date::year year) {
         book.months.push_back(std::move(*monthly));
     }
     const record::Instant end{record::StationDate{year / date::December / 31}.time_since_epoch()};
-    const units::TemperatureUnit unit = ui::unitOf(book.months.back());
-    const auto table = psychrometry::humidityTable(report::hutTable(
-        opened.station.periodAt(end), unit, unit == units::TemperatureUnit::Celsius ? 0.5 : 1));
-    if (table) {
-        book.table = ui::HumidityTableSheet{*table, ui::stationHeading(opened.station)};
-    }
+    book.table = ui::hutTableOf(opened.station, end);
     return book;
 }
 
@@ -59,13 +52,9 @@ Outcome<ExitCode> yearBook(const YearBookOptions& options) {
     if (!month) {
         return refuse(fmt::format("--year {}: write a year with four figures, such as 2025.", options.year));
     }
-    const auto paper = options.pages.paperSize();
-    if (!paper) {
-        return tl::unexpected(paper.error());
-    }
-    const auto locale = options.pages.locale();
-    if (!locale) {
-        return tl::unexpected(locale.error());
+    const auto made = options.pages.read();
+    if (!made) {
+        return tl::unexpected(made.error());
     }
     if (!options.out.ends_with(".pdf")) {
         return refuse(
@@ -84,7 +73,8 @@ Outcome<ExitCode> yearBook(const YearBookOptions& options) {
     for (const report::MonthReport& monthly : book->months) {
         readings += monthly.readings.size();
     }
-    if (const auto written = writeSheet(ui::yearBookSheet(std::move(*book), *locale, *paper), options.out);
+    if (const auto written =
+            writeSheet(ui::yearBookSheet(std::move(*book), made->locale, made->paper), options.out);
         !written) {
         return tl::unexpected(written.error());
     }

@@ -11,8 +11,7 @@
 
 namespace wickbook::desk {
 
-template <typename T>
-using Result = store::Result<T>;
+using store::Result;
 
 enum class WickDeed { NewWick, Wetted, Water };
 std::string_view wickDeedName(WickDeed deed); ///< "new-wick", "wetted", "water"

@@ -74,7 +74,7 @@ void ChartPanel::buildTop(QVBoxLayout& column) {
     told_->setObjectName(QStringLiteral("told"));
     top->addSpacing(space::kBetween);
     top->addWidget(told_, 1);
-    auto* picture = new QPushButton(tr("&Picture…"));
+    auto* picture = new QPushButton(tr("Pict&ure…"));
     picture->setObjectName(QStringLiteral("picture"));
     picture->setAccessibleName(tr("Save the chart as a picture, PNG or SVG (Ctrl+C copies it)"));
     picture->setToolTip(picture->accessibleName());

@@ -150,7 +150,7 @@ QWidget* MonthPage::buildTop() {
     connect(sign_, &QPushButton::clicked, this, &MonthPage::askToSign);
     auto* handOn = button(tr("Monthly re&turn…"), QStringLiteral("return"),
                           tr("Write the month's report, charts, tables and paragraph into a folder"));
-    auto* print = button(tr("P&rint…"), QStringLiteral("print"),
+    auto* print = button(tr("Pr&int…"), QStringLiteral("print"),
                          tr("Look at the month's pages as they will be printed"));
     connect(print, &QPushButton::clicked, this, &MonthPage::lookBeforePrinting);
     auto* all = button(tr("All readings as CS&V…"), QStringLiteral("export"),

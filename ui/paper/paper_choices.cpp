@@ -113,11 +113,7 @@ tl::expected<YearBook, QString> yearBookOf(const Session& session, date::year ye
         book.months.push_back(std::move(*monthly));
     }
     const record::Instant end{record::StationDate{year / date::December / 31}.time_since_epoch()};
-    const units::TemperatureUnit unit = unitOf(book.months.back());
-    if (const auto table = psychrometry::humidityTable(report::hutTable(
-            session.station().periodAt(end), unit, unit == units::TemperatureUnit::Celsius ? 0.5 : 1))) {
-        book.table = HumidityTableSheet{*table, stationHeading(session.station())};
-    }
+    book.table = hutTableOf(session.station(), end);
     return book;
 }
 

@@ -73,6 +73,25 @@ struct ChartPoints {
 std::span<const ChartPoint> pointsWithin(const std::vector<ChartPoint>& points, record::Instant from,
                                          record::Instant to);
 
+/// Calls with every point within [from, to], on a line, beside it or extra.
+template <typename Each>
+void forEachPoint(const ChartPoints& points, record::Instant from, record::Instant to, Each each) {
+    const auto go = [&](const std::vector<ChartPoint>& some) {
+        for (const ChartPoint& point : pointsWithin(some, from, to)) {
+            each(point);
+        }
+    };
+    for (const HourLine& line : points.hours) {
+        for (const auto& run : line.runs) {
+            if (run.back().instant >= from && run.front().instant <= to) {
+                go(run);
+            }
+        }
+        go(line.aside);
+    }
+    go(points.extras);
+}
+
 /// readings: filed under [from, to], derived and judged, in time order.
 ChartPoints chartPoints(std::span<const checks::CheckedReading> readings,
                         const record::StationRecord& station, record::StationDate from,

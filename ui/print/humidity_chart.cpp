@@ -95,24 +95,6 @@ QString HumidityChart::title() const {
                : QCoreApplication::translate("charts", "Dew point, %1").arg(unitWords(unit_));
 }
 
-template <typename Each>
-void HumidityChart::eachInSight(Each each) const {
-    const auto go = [&](const std::vector<ChartPoint>& points) {
-        for (const ChartPoint& point : pointsWithin(points, from_, to_)) {
-            each(point);
-        }
-    };
-    for (const HourLine& line : points_->hours) {
-        for (const auto& run : line.runs) {
-            if (run.back().instant >= from_ && run.front().instant <= to_) {
-                go(run);
-            }
-        }
-        go(line.aside);
-    }
-    go(points_->extras);
-}
-
 void HumidityChart::gatherColumns() {
     columns_.assign(points_->hours.size(), {});
     for (std::size_t i = 0; i < points_->hours.size(); ++i) {
@@ -160,7 +142,7 @@ void HumidityChart::setCaret(const std::optional<record::Instant>& caret) {
 const ChartPoint* HumidityChart::pointNear(QPointF place, double reach) const {
     const ChartPoint* nearest = nullptr;
     double best = reach * reach;
-    eachInSight([&](const ChartPoint& point) {
+    forEachPoint(*points_, from_, to_, [&](const ChartPoint& point) {
         if (!point.value(quantity_)) {
             return;
         }
@@ -211,7 +193,7 @@ void HumidityChart::scaleValues() {
         }
     };
     if (!dense_) {
-        eachInSight(widen);
+        forEachPoint(*points_, from_, to_, widen);
     } else {
         for (const HourLine& line : points_->hours) {
             for (const ChartPoint& point : pointsWithin(line.aside, from_, to_)) {

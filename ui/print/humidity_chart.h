@@ -73,9 +73,6 @@ private:
     void drawLines();
     void forgetLines();
     void gatherColumns();
-    /// Calls with every point in sight, kept or not.
-    template <typename Each>
-    void eachInSight(Each each) const;
     void scaleValues();
     [[nodiscard]] double shown(double celsiusOrPercent) const;
     [[nodiscard]] double xOf(record::Instant instant) const;

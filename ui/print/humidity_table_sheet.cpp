@@ -2,6 +2,8 @@
 #include "ui/print/humidity_table_sheet.h"
 
 #include "core/psychrometry/exposure.h"
+#include "core/report/hut_table.h"
+#include "ui/print/month_figure.h"
 #include "ui/print/page_writer.h"
 #include "ui/print/paper_text.h"
 #include "ui/text/number_words.h"
@@ -239,6 +241,19 @@ double pressureWithinOnePercent(const HumidityTable& table) {
 
 void paintHumidityTable(PageWriter& page, const HumidityTableSheet& sheet, const QLocale& locale) {
     TablePainter(sheet, locale, page).paint();
+}
+
+std::optional<HumidityTableSheet> hutTableOf(const record::StationRecord& station, record::Instant at) {
+    const record::Thermometer* dry = station.dryThermometerAt(at);
+    const bool fahrenheit = dry != nullptr && dry->unit == units::TemperatureUnit::Fahrenheit;
+    const auto table = psychrometry::humidityTable(
+        report::hutTable(station.periodAt(at),
+                         fahrenheit ? units::TemperatureUnit::Fahrenheit : units::TemperatureUnit::Celsius,
+                         fahrenheit ? 1 : 0.5));
+    if (!table) {
+        return std::nullopt;
+    }
+    return HumidityTableSheet{*table, stationHeading(station)};
 }
 
 PaperSheet humidityTableSheet(HumidityTableSheet sheet, const QLocale& locale, Paper paper) {

@@ -2,9 +2,12 @@
 #pragma once
 
 #include "core/psychrometry/humidity_table.h"
+#include "core/record/station_record.h"
 #include "ui/print/paper_sheet.h"
 
 #include <QLocale>
+
+#include <optional>
 
 /// The humidity table for the wall of the screen's hut: relative humidity and dew point, a wick with water
 /// and one with ice, each on pages of its own and named on every one. Figures of 9.5 to 11
@@ -21,6 +24,10 @@ class PageWriter;
 
 /// From where the pen stands, at the head of a page.
 void paintHumidityTable(PageWriter& page, const HumidityTableSheet& sheet, const QLocale& locale);
+
+/// The table of a station's hut as it stands at a moment, in its thermometers' unit; none without a
+/// coefficient.
+std::optional<HumidityTableSheet> hutTableOf(const record::StationRecord& station, record::Instant at);
 
 PaperSheet humidityTableSheet(HumidityTableSheet sheet, const QLocale& locale, Paper paper);
 

@@ -72,22 +72,11 @@ record::Instant PairChart::instantAt(double x) const {
 
 template <typename Each>
 void PairChart::eachPair(Each each) const {
-    const auto go = [&](const std::vector<ChartPoint>& points) {
-        for (const ChartPoint& point : pointsWithin(points, from_, to_)) {
-            if (point.dry && point.wet) {
-                each(point);
-            }
+    forEachPoint(*points_, from_, to_, [&](const ChartPoint& point) {
+        if (point.dry && point.wet) {
+            each(point);
         }
-    };
-    for (const HourLine& line : points_->hours) {
-        for (const auto& run : line.runs) {
-            if (run.back().instant >= from_ && run.front().instant <= to_) {
-                go(run);
-            }
-        }
-        go(line.aside);
-    }
-    go(points_->extras);
+    });
 }
 
 void PairChart::arrange() {
