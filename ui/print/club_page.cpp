@@ -27,14 +27,14 @@ PageTable clubTable(const report::ClubSheet& sheet, const std::string& exposure,
                      {PaperText::tr("mean RH"), 1.2, Qt::AlignRight},
                      {PaperText::tr("highest"), 1, Qt::AlignRight},
                      {PaperText::tr("lowest"), 1, Qt::AlignRight},
-                     {PaperText::tr("mean e, hPa"), 1.4, Qt::AlignRight},
+                     {PaperText::tr("mean e, hPa"), 1.7, Qt::AlignRight},
                      {PaperText::tr("its dew point"), 1.6, Qt::AlignRight}};
     for (const report::ClubLine& line : sheet.lines) {
         if (line.exposure != exposure) {
             continue;
         }
         QString name = QString::fromStdString(line.station);
-        if (line.invented) {
+        if (line.invented && !name.contains(QLatin1String("invented"), Qt::CaseInsensitive)) {
             name = PaperText::tr("%1 (%2)").arg(name, inventedWords());
         }
         if (line.withheld != climate::Withheld::No) {

@@ -123,7 +123,7 @@ PageTable numbersTable(const report::MonthReport& report, const QLocale& locale)
         table.columns.push_back({hourWords(*hour.hour), 2.2, Qt::AlignRight});
         columns.push_back(NumbersColumn(hour, locale, unit).cells());
     }
-    table.columns.push_back({PaperText::tr("mean of observing hours"), 2.6, Qt::AlignRight});
+    table.columns.push_back({PaperText::tr("mean of observing hours"), 3.2, Qt::AlignRight});
     columns.push_back(NumbersColumn(report.summary.all, locale, unit).cells());
 
     const QStringList names = numberNames(locale, unit, report.options);

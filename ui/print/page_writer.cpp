@@ -39,8 +39,10 @@ QFont PageWriter::font(double points, bool bold) const {
     font.setPixelSize(static_cast<int>(std::lround(points * kTypeScale)));
     font.setBold(bold);
     font.setHintingPreference(QFont::PreferNoHinting);
-    // No ligatures: whoever copies "first" out of the page gets its five letters.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);
+    // No ligatures: whoever copies "first" out of the page gets its five letters. A spacing of 100 % adds
+    // nothing and turns them off; an absolute one would be scaled with the device, and lines break elsewhere
+    // than was measured.
+    font.setLetterSpacing(QFont::PercentageSpacing, 100);
     return font;
 }
 

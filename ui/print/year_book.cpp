@@ -168,7 +168,11 @@ private:
                 const QString sentence = toCome
                                              ? PaperText::tr("the month is not over")
                                              : withheldWords(summary->withheld, month.options.completeness);
-                withheld << QStringLiteral("%1: %2").arg(name, sentence);
+                QString reason = sentence;
+                while (reason.endsWith(QLatin1Char('.'))) {
+                    reason.chop(1); // the reasons stand in one line
+                }
+                withheld << QStringLiteral("%1: %2").arg(name, reason);
             }
             table.rows.push_back(
                 {name,
