@@ -4,14 +4,12 @@
 #include "core/psychrometry/derive.h"
 #include "core/report/blank_month.h"
 #include "tests/core/climate/month_builder.h"
+#include "tests/ui/print/pdf_support.h"
 #include "ui/print/deputy_card.h"
 #include "ui/print/humidity_table_sheet.h"
 #include "ui/print/month_form.h"
 
-#include <QFile>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -23,17 +21,7 @@ namespace {
 
 using namespace climate::testing;
 using psychrometry::Surface;
-
-bool hasPoppler() {
-    return !QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty();
-}
-
-QString tool(const QString& name, const QStringList& arguments) {
-    QProcess process;
-    process.start(name, arguments);
-    process.waitForFinished(60'000);
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
+using namespace test;
 
 class Sheets : public ::testing::Test {
 protected:
@@ -43,41 +31,6 @@ protected:
         EXPECT_TRUE(written) << written.error().sentence.toStdString();
         return path;
     }
-    static QString textOf(const QString& path) {
-        return tool(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
-    }
-    /// Every word within the margins, millimetres; fonts embedded.
-    static void expectSoundPages(const QString& path, double margin) {
-        const QString fonts = tool(QStringLiteral("pdffonts"), {path});
-        const QStringList lines = fonts.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
-        ASSERT_GT(lines.size(), 2) << "no font, so no text to select";
-        for (const QString& line : lines.mid(2)) {
-            EXPECT_TRUE(line.contains(QRegularExpression(QStringLiteral("\\syes\\s")))) << line.toStdString();
-        }
-        const QString boxes =
-            tool(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), path, QStringLiteral("-")});
-        const QRegularExpression page(QStringLiteral("<page width=\"([\\d.]+)\" height=\"([\\d.]+)\">"));
-        const QRegularExpression word(QStringLiteral(
-            "<word xMin=\"([-\\d.]+)\" yMin=\"([-\\d.]+)\" xMax=\"([-\\d.]+)\" yMax=\"([-\\d.]+)\">"));
-        double width = 0;
-        double height = 0;
-        int words = 0;
-        const double edge = margin / 25.4 * 72 - 1.5; // a glyph may lean out by a point
-        for (const QString& line : boxes.split(QLatin1Char('\n'))) {
-            if (const auto found = page.match(line); found.hasMatch()) {
-                width = found.captured(1).toDouble();
-                height = found.captured(2).toDouble();
-            } else if (const auto at = word.match(line); at.hasMatch()) {
-                ++words;
-                EXPECT_GE(at.captured(1).toDouble(), edge) << line.toStdString();
-                EXPECT_GE(at.captured(2).toDouble(), edge) << line.toStdString();
-                EXPECT_LE(at.captured(3).toDouble(), width - edge) << line.toStdString();
-                EXPECT_LE(at.captured(4).toDouble(), height - edge) << line.toStdString();
-            }
-        }
-        EXPECT_GT(words, 40);
-    }
-
     QTemporaryDir folder_;
 };
 
@@ -117,7 +70,8 @@ TEST_F(Sheets, EveryCellOfTheTableIsWhatDeriveGives) {
                         psychrometry::PairInput pair;
                         pair.dry = temperature(row.dry);
                         pair.wet = temperature(row.dry - table.depressions[column]);
-                        pair.wick = row.bulb == Surface::Ice ? psychrometry::WickState::Ice : psychrometry::WickState::Water;
+                        pair.wick = row.bulb == Surface::Ice ? psychrometry::WickState::Ice
+                                                             : psychrometry::WickState::Water;
                         pair.pressure = table.request.pressure;
                         pair.coefficient = table.request.coefficient;
                         const auto derived = psychrometry::derive(pair);
