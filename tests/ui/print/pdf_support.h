@@ -2,10 +2,14 @@
 #pragma once
 
 #include <QProcess>
+#include <QRectF>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QString>
 #include <gtest/gtest.h>
+
+#include <utility>
+#include <vector>
 
 /// PDF files read back by poppler's tools, which are another hand than the one that wrote them.
 
@@ -55,6 +59,30 @@ inline void expectSoundPages(const QString& path, double margin) {
         }
     }
     EXPECT_GT(words, 40);
+}
+
+/// No two words of the first page stand in one another: where a line breaks elsewhere than was measured, the
+/// last line runs into what follows.
+inline void expectNoWordOverAnother(const QString& path) {
+    const QString boxes =
+        tool(QStringLiteral("pdftotext"),
+             {QStringLiteral("-l"), QStringLiteral("1"), QStringLiteral("-bbox"), path, QStringLiteral("-")});
+    const QRegularExpression word(QStringLiteral(
+        "<word xMin=\"([-\\d.]+)\" yMin=\"([-\\d.]+)\" xMax=\"([-\\d.]+)\" yMax=\"([-\\d.]+)\">([^<]*)<"));
+    std::vector<std::pair<QRectF, QString>> words;
+    for (const QString& line : boxes.split(QLatin1Char('\n'))) {
+        if (const auto at = word.match(line); at.hasMatch()) {
+            const QPointF from{at.captured(1).toDouble(), at.captured(2).toDouble()};
+            const QPointF to{at.captured(3).toDouble(), at.captured(4).toDouble()};
+            words.emplace_back(QRectF{from, to}.adjusted(0.5, 2, -0.5, -2), at.captured(5));
+        }
+    }
+    for (std::size_t a = 0; a < words.size(); ++a) {
+        for (std::size_t b = a + 1; b < words.size(); ++b) {
+            EXPECT_FALSE(words[a].first.intersects(words[b].first))
+                << words[a].second.toStdString() << " and " << words[b].second.toStdString();
+        }
+    }
 }
 
 } // namespace wickbook::ui::test
