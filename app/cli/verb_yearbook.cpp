@@ -27,24 +27,23 @@ Outcome<ui::YearBook> gather(const OpenedBook& opened, date::year year) {
     if (!model) {
         return refuse(model.error());
     }
-    ui::YearBook book{year, {}, std::nullopt};
-    for (unsigned month = 1; month <= 12; ++month) {
-        auto monthly = desk::monthReport(opened.book, opened.station, year / date::month{month}, clock.now(),
-                                         std::nullopt, &*model);
-        if (!monthly) {
-            return refuse(monthly.error());
+    const auto monthly = [&](date::year_month month) -> desk::Result<report::MonthReport> {
+        auto report =
+            desk::monthReport(opened.book, opened.station, month, clock.now(), std::nullopt, &*model);
+        if (report) {
+            auto others = desk::ownYears(opened.book, opened.station, month, clock.now(), &*model);
+            if (!others) {
+                return tl::unexpected(others.error());
+            }
+            report->ownYears = std::move(*others);
         }
-        auto others =
-            desk::ownYears(opened.book, opened.station, year / date::month{month}, clock.now(), &*model);
-        if (!others) {
-            return refuse(others.error());
-        }
-        monthly->ownYears = std::move(*others);
-        book.months.push_back(std::move(*monthly));
+        return report;
+    };
+    auto book = ui::gatherYearBook(opened.station, year, monthly);
+    if (!book) {
+        return refuse(book.error());
     }
-    const record::Instant end{record::StationDate{year / date::December / 31}.time_since_epoch()};
-    book.table = ui::hutTableOf(opened.station, end);
-    return book;
+    return std::move(*book);
 }
 
 Outcome<ExitCode> yearBook(const YearBookOptions& options) {

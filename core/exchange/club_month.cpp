@@ -59,9 +59,6 @@ void readPeriod(ClubMember& member, const Json& facts) {
         return value != nullptr && value->is_number() ? std::optional{value->get<double>()} : std::nullopt;
     };
     member.elevation = number("elevation");
-    member.latitude = number("latitude");
-    member.longitude = number("longitude");
-    member.coefficient = number("psychrometer coefficient, water");
     if (const Json* exposure = factNamed(facts, "exposure"); exposure != nullptr && exposure->is_string()) {
         member.exposure = exposure->get<std::string>();
     }

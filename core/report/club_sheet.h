@@ -26,10 +26,8 @@ struct ClubReading {
 struct ClubMember {
     std::string station;
     bool invented = false;
-    std::string exposure;              ///< "screen", as the sidecar has it
-    std::optional<double> coefficient; ///< water, per K: of an own coefficient it is the exposure
-    std::optional<double> elevation;   ///< m
-    std::optional<double> latitude, longitude;
+    std::string exposure;            ///< "screen", as the sidecar has it
+    std::optional<double> elevation; ///< m
     std::vector<record::HourOfDay> hours;
     date::year_month month{};
     std::vector<ClubReading> readings;

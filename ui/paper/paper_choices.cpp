@@ -100,25 +100,6 @@ std::unique_ptr<SheetDialog> deputyCardDialog(const Session& session, const QLoc
     return dialog;
 }
 
-namespace {
-
-/// Twelve reports, read when the sheet is asked for; the hut's table as it was at the year's end.
-tl::expected<YearBook, QString> yearBookOf(const Session& session, date::year year) {
-    YearBook book{year, {}, std::nullopt};
-    for (unsigned month = 1; month <= 12; ++month) {
-        auto monthly = session.monthReport(year / date::month{month});
-        if (!monthly) {
-            return tl::unexpected(storeErrorWords(monthly.error()));
-        }
-        book.months.push_back(std::move(*monthly));
-    }
-    const record::Instant end{record::StationDate{year / date::December / 31}.time_since_epoch()};
-    book.table = hutTableOf(session.station(), end);
-    return book;
-}
-
-} // namespace
-
 std::unique_ptr<SheetDialog> yearBookDialog(const Session& session, const QLocale& locale, QWidget* parent) {
     auto dialog = std::make_unique<SheetDialog>(
         ChoiceWords::tr("Year book"),
@@ -144,9 +125,10 @@ std::unique_ptr<SheetDialog> yearBookDialog(const Session& session, const QLocal
     years->setCurrentIndex(last == static_cast<int>(today.year()) && years->count() > 1 ? 1 : 0);
     dialog->addChoice(ChoiceWords::tr("&Year"), years, "bookYear");
     dialog->finish([&session, locale, years](Paper paper) -> tl::expected<PaperSheet, QString> {
-        auto book = yearBookOf(session, date::year{years->currentData().toInt()});
+        auto book = gatherYearBook(session.station(), date::year{years->currentData().toInt()},
+                                   [&session](date::year_month month) { return session.monthReport(month); });
         if (!book) {
-            return tl::unexpected(book.error());
+            return tl::unexpected(storeErrorWords(book.error()));
         }
         return yearBookSheet(std::move(*book), locale, paper);
     });

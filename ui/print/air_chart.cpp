@@ -63,17 +63,12 @@ QString AirChart::xName() const {
     return AirText::tr("dry bulb, %1").arg(unitWords(unit_));
 }
 
-double AirChart::shown(double celsius) const {
-    return unit_ == units::TemperatureUnit::Fahrenheit ? units::Temperature::fromCelsius(celsius).fahrenheit()
-                                                       : celsius;
-}
-
 double AirChart::celsiusOf(double value) const {
     return unit_ == units::TemperatureUnit::Fahrenheit ? (value - 32) / 1.8 : value;
 }
 
 QPointF AirChart::placeOf(const ChartPoint& point) const {
-    return {xOf(shown(*point.dry)), yOf(*point.vapourPressure)};
+    return {xOf(celsiusAsShown(*point.dry, unit_)), yOf(*point.vapourPressure)};
 }
 
 template <typename Each>
@@ -98,13 +93,13 @@ void AirChart::arrange() {
     double high = std::numeric_limits<double>::lowest();
     double most = 0;
     eachPoint([&](const ChartPoint& point, std::size_t) {
-        low = std::min(low, shown(*point.dry));
-        high = std::max(high, shown(*point.dry));
+        low = std::min(low, celsiusAsShown(*point.dry, unit_));
+        high = std::max(high, celsiusAsShown(*point.dry, unit_));
         most = std::max(most, *point.vapourPressure);
     });
     if (low > high) {
-        low = shown(0);
-        high = shown(20);
+        low = celsiusAsShown(0, unit_);
+        high = celsiusAsShown(20, unit_);
         most = 15;
     }
     const ValueScale across =
@@ -235,17 +230,9 @@ std::vector<FramedChart::KeyEntry> AirChart::key() const {
 }
 
 const ChartPoint* AirChart::pointNear(QPointF place, double reach) const {
-    const ChartPoint* nearest = nullptr;
-    double best = reach * reach;
-    eachPoint([&](const ChartPoint& point, std::size_t) {
-        const QPointF away = placeOf(point) - place;
-        const double squared = QPointF::dotProduct(away, away);
-        if (squared <= best) {
-            best = squared;
-            nearest = &point;
-        }
-    });
-    return nearest;
+    NearestPoint nearest(place, reach);
+    eachPoint([&](const ChartPoint& point, std::size_t) { nearest.look(point, placeOf(point)); });
+    return nearest.point();
 }
 
 } // namespace wickbook::ui

@@ -35,7 +35,6 @@ protected:
 private:
     template <typename Each>
     void eachPoint(Each each) const;
-    [[nodiscard]] double shown(double celsius) const;
     [[nodiscard]] double celsiusOf(double shownTemperature) const;
     [[nodiscard]] QPointF placeOf(const ChartPoint& point) const;
     void addCurve(int percent);

@@ -3,10 +3,32 @@
 
 #include "ui/text/number_words.h"
 
+#include <QChart>
 #include <QFontMetricsF>
+#include <QGraphicsLayout>
+#include <QLegend>
 #include <QPainter>
+#include <QValueAxis>
 
 namespace wickbook::ui {
+
+void layBare(QChart& chart, QValueAxis& below, QValueAxis& left) {
+    chart.legend()->hide();
+    chart.setBackgroundVisible(false);
+    chart.setPlotAreaBackgroundVisible(false);
+    chart.layout()->setContentsMargins(0, 0, 0, 0);
+    chart.setMargins({0, 0, 0, 0});
+    chart.setBackgroundRoundness(0);
+    below.setVisible(false);
+    left.setVisible(false);
+    chart.addAxis(&below, Qt::AlignBottom);
+    chart.addAxis(&left, Qt::AlignLeft);
+}
+
+double celsiusAsShown(double celsius, units::TemperatureUnit unit) {
+    return unit == units::TemperatureUnit::Fahrenheit ? units::Temperature::fromCelsius(celsius).fahrenheit()
+                                                      : celsius;
+}
 
 double placeOnScale(const QRectF& plot, const ValueScale& scale, double value) {
     return plot.bottom() - plot.height() * (value - scale.low) / (scale.high - scale.low);

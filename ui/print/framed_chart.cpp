@@ -55,17 +55,7 @@ FramedChart::FramedChart(ChartLook look, QLocale locale)
     , locale_(std::move(locale))
     , xAxis_(new QValueAxis(this))
     , yAxis_(new QValueAxis(this)) {
-    legend()->hide();
-    setBackgroundVisible(false);
-    setPlotAreaBackgroundVisible(false);
-    layout()->setContentsMargins(0, 0, 0, 0);
-    setMargins({0, 0, 0, 0});
-    setBackgroundRoundness(0);
-    for (QValueAxis* axis : {xAxis_, yAxis_}) {
-        axis->setVisible(false);
-    }
-    addAxis(xAxis_, Qt::AlignBottom);
-    addAxis(yAxis_, Qt::AlignLeft);
+    layBare(*this, *xAxis_, *yAxis_);
     below_ = new Below(*this);
     above_ = new Above(*this);
     below_->setZValue(-0.5);

@@ -2,6 +2,7 @@
 #include "ui/print/humidity_chart.h"
 
 #include "ui/print/chart_drawing.h"
+#include "ui/print/chart_frame.h"
 #include "ui/text/number_words.h"
 #include "ui/text/time_words.h"
 
@@ -46,17 +47,7 @@ HumidityChart::HumidityChart(Quantity quantity, const record::StationRecord& sta
     , points_(std::make_shared<ChartPoints>())
     , timeAxis_(new QValueAxis(this))
     , valueAxis_(new QValueAxis(this)) {
-    legend()->hide();
-    setBackgroundVisible(false);
-    setPlotAreaBackgroundVisible(false);
-    layout()->setContentsMargins(0, 0, 0, 0);
-    setMargins({0, 0, 0, 0});
-    setBackgroundRoundness(0);
-    for (auto* axis : {timeAxis_, valueAxis_}) {
-        axis->setVisible(false); // words and rules are the ground's and the marks'
-    }
-    addAxis(timeAxis_, Qt::AlignBottom);
-    addAxis(valueAxis_, Qt::AlignLeft);
+    layBare(*this, *timeAxis_, *valueAxis_); // words and rules are the ground's and the marks'
     ground_ = new Ground(*this);
     marks_ = new Marks(*this);
     ground_->setZValue(-0.5);
@@ -66,9 +57,7 @@ HumidityChart::HumidityChart(Quantity quantity, const record::StationRecord& sta
 HumidityChart::~HumidityChart() = default;
 
 double HumidityChart::shown(double value) const {
-    return quantity_ == Quantity::DewPoint && unit_ == units::TemperatureUnit::Fahrenheit
-               ? units::Temperature::fromCelsius(value).fahrenheit()
-               : value;
+    return quantity_ == Quantity::DewPoint ? celsiusAsShown(value, unit_) : value;
 }
 
 double HumidityChart::xOf(record::Instant instant) const {
@@ -140,20 +129,13 @@ void HumidityChart::setCaret(const std::optional<record::Instant>& caret) {
 }
 
 const ChartPoint* HumidityChart::pointNear(QPointF place, double reach) const {
-    const ChartPoint* nearest = nullptr;
-    double best = reach * reach;
+    NearestPoint nearest(place, reach);
     forEachPoint(*points_, from_, to_, [&](const ChartPoint& point) {
-        if (!point.value(quantity_)) {
-            return;
-        }
-        const QPointF away = placeOf(point) - place;
-        const double squared = QPointF::dotProduct(away, away);
-        if (squared <= best) {
-            best = squared;
-            nearest = &point;
+        if (point.value(quantity_)) {
+            nearest.look(point, placeOf(point));
         }
     });
-    return nearest;
+    return nearest.point();
 }
 
 void HumidityChart::resizeEvent(QGraphicsSceneResizeEvent* event) {

@@ -57,8 +57,7 @@ QString PairChart::title() const {
 }
 
 double PairChart::shown(double celsius) const {
-    return unit_ == units::TemperatureUnit::Fahrenheit ? units::Temperature::fromCelsius(celsius).fahrenheit()
-                                                       : celsius;
+    return celsiusAsShown(celsius, unit_);
 }
 
 double PairChart::placeAt(record::Instant instant) const {

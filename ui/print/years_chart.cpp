@@ -87,9 +87,7 @@ QString YearsChart::title() const {
 
 double YearsChart::shown(const ChartPoint& point) const {
     const double value = *point.value(quantity_);
-    return quantity_ == Quantity::DewPoint && unit_ == units::TemperatureUnit::Fahrenheit
-               ? units::Temperature::fromCelsius(value).fahrenheit()
-               : value;
+    return quantity_ == Quantity::DewPoint ? celsiusAsShown(value, unit_) : value;
 }
 
 record::StationDate YearsChart::firstIn(date::year year) const {
