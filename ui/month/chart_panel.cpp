@@ -358,10 +358,14 @@ void ChartPanel::keyPressEvent(QKeyEvent* event) {
         stepYear(-1);
         return;
     case Qt::Key_Home:
-        walk(-static_cast<int>(order_.size()));
+        if (!order_.empty()) {
+            putCaret(order_.front()->instant); // also where no reading has the caret yet
+        }
         return;
     case Qt::Key_End:
-        walk(static_cast<int>(order_.size()));
+        if (!order_.empty()) {
+            putCaret(order_.back()->instant);
+        }
         return;
     case Qt::Key_Plus:
     case Qt::Key_Equal:

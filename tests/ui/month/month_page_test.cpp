@@ -105,6 +105,17 @@ TEST_F(MonthPageCase, KeysZoomAndMoveAndTheSpanIsChosen) {
     EXPECT_EQ(chart_->humidity().from(), chart_->dewPoint().from());
 }
 
+TEST_F(MonthPageCase, HomeAndEndAreTheEndsAlsoWithoutACaret) {
+    show();
+    chart_->setFocus();
+    QTest::keyClick(chart_, Qt::Key_Home);
+    ASSERT_TRUE(chart_->caret().has_value());
+    EXPECT_LT(chart_->caret()->date, day(2025, 5, 1))
+        << "the first of what was read, before the month in sight";
+    QTest::keyClick(chart_, Qt::Key_End);
+    EXPECT_EQ(*chart_->caret(), (record::ObservingHour{day(2025, 5, 13), 21h}));
+}
+
 TEST_F(MonthPageCase, QueriesAreKeyedThroughWithOneHand) {
     // Wet bulb above dry is impossible whatever the neighbours say (checks: wet-above-dry).
     write(reading(day(2025, 5, 6), 9h, "12.0", "14.0"));
