@@ -100,7 +100,7 @@ Outcome<ExitCode> clubReport(const std::vector<std::string>& members, const std:
     const std::size_t count = usable.size();
     const report::ClubSheet sheet = report::clubSheet(usable);
     if (out.ends_with(".pdf")) {
-        const HeadlessApplication application;
+        const HeadlessApplication application(made->locale);
         if (const auto written = writeSheet(ui::clubPageSheet(sheet, made->locale, made->paper), out);
             !written) {
             return tl::unexpected(written.error());

@@ -7,7 +7,7 @@
 
 namespace wickbook::cli {
 
-HeadlessApplication::HeadlessApplication() = default;
+HeadlessApplication::HeadlessApplication(const QLocale& locale) : translations_(locale) {}
 
 bool HeadlessApplication::prepare() {
     setenv("QT_QPA_PLATFORM", "offscreen", 0);

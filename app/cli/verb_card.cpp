@@ -35,7 +35,7 @@ Outcome<ExitCode> card(const CardOptions& options) {
     const record::SystemClock clock;
     const record::Instant now = clock.now();
     const auto today = date::floor<date::days>(opened->station.periodAt(now).zone.localAt(now));
-    const HeadlessApplication application;
+    const HeadlessApplication application(made->locale);
     if (const auto written =
             writeSheet(ui::deputyCardSheet(opened->station, today, made->locale), options.out);
         !written) {

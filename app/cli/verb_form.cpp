@@ -54,7 +54,7 @@ Outcome<ExitCode> form(const FormOptions& options) {
         return tableToFill(blank, options.out);
     }
     const auto lines = blank.lines.size();
-    const HeadlessApplication application;
+    const HeadlessApplication application(made->locale);
     if (const auto written =
             writeSheet(ui::monthFormSheet(std::move(blank), made->locale, made->paper), options.out);
         !written) {

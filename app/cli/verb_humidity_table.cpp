@@ -104,7 +104,7 @@ Outcome<ExitCode> printTable(const TableOptions& options, const psychrometry::Hu
         }
         sheet.place = ui::stationHeading(opened->station);
     }
-    const HeadlessApplication application;
+    const HeadlessApplication application(made->locale);
     if (const auto written =
             writeSheet(ui::humidityTableSheet(std::move(sheet), made->locale, made->paper), options.out);
         !written) {

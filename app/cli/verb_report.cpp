@@ -65,7 +65,7 @@ Outcome<ExitCode> report(const ReportOptions& options) {
         return refuse(ownYears.error());
     }
     monthly->ownYears = *ownYears;
-    const HeadlessApplication application;
+    const HeadlessApplication application(made->locale);
     const auto written =
         ui::writeMonthFiles(*monthly, {QString::fromStdString(options.out), made->paper, made->locale});
     if (!written) {

@@ -63,7 +63,7 @@ Outcome<ExitCode> yearBook(const YearBookOptions& options) {
     if (!opened) {
         return tl::unexpected(opened.error());
     }
-    const HeadlessApplication application;
+    const HeadlessApplication application(made->locale);
     auto book = gather(*opened, month->year());
     if (!book) {
         return tl::unexpected(book.error());

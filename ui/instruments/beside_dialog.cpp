@@ -179,14 +179,16 @@ void BesideDialog::bringIn(const QString& path) {
     for (const record::BesideReading& reading : selected->taken) {
         edits.push_back({reading.id, std::optional{reading}});
     }
-    const QString text = tr("%1 readings of another instrument").arg(edits.size());
+    const int came = static_cast<int>(selected->taken.size());
+    const QString text = came == 1 ? tr("One reading of another instrument")
+                                   : tr("%n readings of another instrument", nullptr, came);
     if (!edits.empty()) {
         if (const auto kept = ReviseFacts::perform(session_, std::move(edits), author(text), text); !kept) {
             say(storeErrorWords(kept.error()), true);
             return;
         }
     }
-    QString words = tr("%1 readings came in.").arg(selected->taken.size());
+    QString words = came == 1 ? tr("One reading came in.") : tr("%n readings came in.", nullptr, came);
     if (selected->leftAside > 0) {
         words += QLatin1Char(' ') +
                  tr("%1 have no reading of the station within five minutes and were left aside.")

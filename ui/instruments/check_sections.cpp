@@ -8,6 +8,7 @@
 #include "ui/instruments/salt_check_form.h"
 #include "ui/instruments/side_by_side_form.h"
 #include "ui/instruments/wick_form.h"
+#include "ui/text/copy_words.h"
 #include "ui/text/diary_words.h"
 #include "ui/text/instrument_words.h"
 #include "ui/text/time_words.h"
@@ -204,7 +205,9 @@ std::vector<DatedSection::Line> SideBySideSection::lines() const {
         if (other.to) {
             words += tr(" to %1").arg(dayWords(*other.to));
         }
-        words += tr(", %1 readings").arg(desk::readingsOf(facts, other.id).size());
+        words +=
+            QStringLiteral(", ") +
+            readingCountWords(locale(), static_cast<std::int64_t>(desk::readingsOf(facts, other.id).size()));
         if (!other.decision.empty()) {
             words += QStringLiteral(" · ") + QString::fromStdString(other.decision);
         }

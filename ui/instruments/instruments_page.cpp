@@ -54,7 +54,7 @@ QString lastWickWords(const QLocale& locale, const std::vector<desk::WickCareLin
     const int days = static_cast<int>((today - *last).count());
     const QString ago = days == 0   ? InstrumentsPage::tr("today")
                         : days == 1 ? InstrumentsPage::tr("yesterday")
-                                    : InstrumentsPage::tr("%1 days ago").arg(days);
+                                    : InstrumentsPage::tr("%n days ago", nullptr, days);
     QString words = longDateWords(locale, *last) + QStringLiteral(", ") + ago;
     if (days >= desk::kWickDays) {
         words += QStringLiteral(". ") + InstrumentsPage::tr("Look whether it is yellow, frayed or beading.");

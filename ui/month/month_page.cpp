@@ -61,11 +61,13 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     otherYears_ = new OtherYears(session_, this);
     connect(otherYears_, &OtherYears::found, this, &MonthPage::showDeparture);
     auto* halves = new QSplitter(Qt::Vertical);
+    halves->setObjectName(QStringLiteral("monthHalves"));
     halves->setChildrenCollapsible(false);
     chart_ = new ChartPanel(session_, *otherYears_, locale());
     chart_->setObjectName(QStringLiteral("chart"));
     halves->addWidget(chart_);
     auto* below = new QSplitter(Qt::Horizontal);
+    below->setObjectName(QStringLiteral("monthBelow"));
     below->setChildrenCollapsible(false);
     below->addWidget(buildNumbers());
     queries_ = new QueriesPanel(session_, locale());
@@ -345,7 +347,9 @@ QString MonthPage::completenessWords() const {
                      .arg(QString::number(all.n), QString::number(all.expected), QString::number(all.missing),
                           QString::number(all.setAside));
     if (report_->summary.hoursToCome > 0) {
-        sentences << tr("%1 hours are still to come.").arg(QString::number(report_->summary.hoursToCome));
+        const int toCome = report_->summary.hoursToCome;
+        sentences << (toCome == 1 ? tr("One hour is still to come.")
+                                  : tr("%n hours are still to come.", nullptr, toCome));
     }
     sentences << withheldSentences(*report_);
     const QString text = sentences.join(QLatin1Char(' '));
@@ -362,8 +366,8 @@ QString MonthPage::writeReturn(const QString& folder, Paper paper) {
     }
     const auto written = writeMonthFiles(*report_, {folder, paper, locale()});
     const QString sentence =
-        written ? tr("%1 files were written into %2.")
-                      .arg(QString::number(written->size()), QDir::toNativeSeparators(folder))
+        written ? tr("%n files were written into %1.", nullptr, static_cast<int>(written->size()))
+                      .arg(QDir::toNativeSeparators(folder))
                 : written.error().sentence;
     say(sentence);
     returnFolder_ = folder;

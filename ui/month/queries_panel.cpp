@@ -66,7 +66,7 @@ void QueriesPanel::show(const report::MonthReport& report) {
     const int open = model_->rowCount();
     heading_->setText(open == 0   ? (report.readings.empty() ? QString{} : tr("No queries to settle"))
                       : open == 1 ? tr("One query to settle")
-                                  : tr("%1 queries to settle").arg(QString::number(open)));
+                                  : tr("%n queries to settle", nullptr, open));
     for (QWidget* part : std::initializer_list<QWidget*>{view_, explained_, keys_}) {
         part->setVisible(open > 0);
     }

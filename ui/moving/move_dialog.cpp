@@ -65,9 +65,8 @@ QString movedWords(const QLocale& locale, const desk::MovePlan& plan) {
     if (plan.moving.size() == 1) {
         return MoveDialog::tr("one line to %1").arg(first);
     }
-    return MoveDialog::tr("%1 lines to %2 … %3")
-        .arg(QString::number(plan.moving.size()), first,
-             hourAndDateWords(locale, placeOf(plan.moving.back().after)));
+    return MoveDialog::tr("%n lines to %1 … %2", nullptr, static_cast<int>(plan.moving.size()))
+        .arg(first, hourAndDateWords(locale, placeOf(plan.moving.back().after)));
 }
 
 MoveDialog::MoveDialog(const Session& session, Where where, date::year_month from,
@@ -231,13 +230,15 @@ QString MoveDialog::summaryWords() const {
         const QString month = monthWords(locale, *plan_.to.month);
         words = moving == 1
                     ? tr("One line goes to the same day and hour of %1.").arg(month)
-                    : tr("%1 lines go to the same days and hours of %2.").arg(QString::number(moving), month);
+                    : tr("%n lines go to the same days and hours of %1.", nullptr, static_cast<int>(moving))
+                          .arg(month);
     } else {
         //: %1 "14 lines to 1 Apr 2025, 9 h … 7 Apr 2025, 21 h"
         words = tr("What would go: %1.").arg(movedWords(locale, plan_));
     }
     if (stay > 0) {
-        words += QLatin1Char(' ') + (stay == 1 ? tr("One stays here:") : tr("%1 stay here:").arg(stay));
+        words += QLatin1Char(' ') +
+                 (stay == 1 ? tr("One stays here:") : tr("%n stay here:", nullptr, static_cast<int>(stay)));
     }
     return words;
 }

@@ -15,7 +15,7 @@ namespace wickbook::ui {
 namespace {
 
 struct EntryTextContext {
-    Q_DECLARE_TR_FUNCTIONS(observe)
+    Q_DECLARE_TR_FUNCTIONS(EntryTextContext)
 };
 
 /// An entry this close to now can still be read again at the thermometer.

@@ -17,7 +17,7 @@ namespace wickbook::ui {
 namespace {
 
 struct WorkingTextContext {
-    Q_DECLARE_TR_FUNCTIONS(working)
+    Q_DECLARE_TR_FUNCTIONS(WorkingTextContext)
 };
 
 QString number(std::optional<double> value, int decimals) {

@@ -66,7 +66,7 @@ void EndPanel::show(std::vector<EndQuery> queries, const QString& summary) {
     const auto count = static_cast<int>(queries_.size());
     heading_->setText(count == 0   ? tr("The page's end: no queries")
                       : count == 1 ? tr("The page's end: one query")
-                                   : tr("The page's end: %1 queries").arg(count));
+                                   : tr("The page's end: %n queries", nullptr, count));
     summary_->setText(summary);
     summary_->setVisible(!summary.isEmpty());
     {

@@ -113,13 +113,13 @@ QString OldPage::endSummary() const {
     QStringList words{tr("%1 of %2 lines are in the book.").arg(kept).arg(model_->lineCount())};
     if (open > 0) {
         words << (open == 1 ? tr("One line is empty: m and a letter says why.")
-                            : tr("%1 lines are empty: m and a letter says why.").arg(open));
+                            : tr("%n lines are empty: m and a letter says why.", nullptr, open));
     }
     if (readBack > 0) {
-        words << tr("%1 are read back.").arg(readBack);
+        words << tr("%n are read back.", nullptr, readBack);
     }
     if (failed > 0) {
-        words << tr("%1 could not be stored yet.").arg(failed);
+        words << tr("%n could not be stored yet.", nullptr, failed);
     }
     return words.join(QLatin1Char(' '));
 }
@@ -351,8 +351,8 @@ void OldPage::moveLines(const desk::MovePlan& plan, const QString& why) {
     const int count = static_cast<int>(*moved);
     showMonth(to);
     say(count == 1 ? tr("One line now stands in %1. Ctrl+Z takes it back.").arg(monthWords(locale, to))
-                   : tr("%1 lines now stand in %2. Ctrl+Z takes them back.")
-                         .arg(QString::number(count), monthWords(locale, to)));
+                   : tr("%n lines now stand in %1. Ctrl+Z takes them back.", nullptr, count)
+                         .arg(monthWords(locale, to)));
     view_->setFocus();
 }
 

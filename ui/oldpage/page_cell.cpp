@@ -12,9 +12,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("oldpage", text);
-}
+class PageCellText {
+    Q_DECLARE_TR_FUNCTIONS(PageCellText)
+};
 
 bool isRepeatingMark(const QString& typed) {
     static const QStringList kMarks{QStringLiteral("\""), QStringLiteral("''"), QStringLiteral("”"),
@@ -39,7 +39,8 @@ QString takeNumber(LineText::Cell& cell, PageField field, const QString& typed, 
         value.decimals = reading.impliedDecimals;
     }
     if (field == PageField::Wind && (value.decimals != 0 || value.mantissa < 0 || value.mantissa > 12)) {
-        return tr("Write the wind as a Beaufort force, a whole number from 0 to 12; “%1” is none.")
+        return PageCellText::tr(
+                   "Write the wind as a Beaufort force, a whole number from 0 to 12; “%1” is none.")
             .arg(typed);
     }
     cell.text = readWords(reading.locale, value);
@@ -56,7 +57,7 @@ QString takeWick(LineText::Cell& cell, const QString& typed) {
             return {};
         }
     }
-    return tr("Write w for water or i for ice; “%1” is neither.").arg(typed);
+    return PageCellText::tr("Write w for water or i for ice; “%1” is neither.").arg(typed);
 }
 
 /// The one weather term that is or begins with what was typed; none where several do, or none does.
@@ -89,8 +90,9 @@ QString takeWeather(LineText::Cell& cell, const QString& typed) {
                 for (int i = 0; i < record::kWeatherCount; ++i) {
                     known << weatherWords(static_cast<record::Weather>(i));
                 }
-                return tr("Write the weather so that it can't be two things: %1, or 0 for none. “%2” is not "
-                          "clear; a remark in other words goes into the note.")
+                return PageCellText::tr(
+                           "Write the weather so that it can't be two things: %1, or 0 for none. “%2” is not "
+                           "clear; a remark in other words goes into the note.")
                     .arg(known.join(QStringLiteral(", ")), part.simplified());
             }
             set.add(*weather);
@@ -114,7 +116,8 @@ QString takeMissing(LineText& line, const QString& after) {
         line.missing = reason;
     }
     if (line.missing.isEmpty()) {
-        return tr("Say why nothing was read: %1; or m and your own words.").arg(missingKeysWords());
+        return PageCellText::tr("Say why nothing was read: %1; or m and your own words.")
+            .arg(missingKeysWords());
     }
     line.cell(PageField::Dry) = {};
     line.cell(PageField::Wet) = {};
@@ -133,7 +136,8 @@ QString takeBulb(LineText& line, PageField field, const QString& typed, const Ce
         if (reading.above != nullptr && !reading.above->missing.isEmpty()) {
             return takeMissing(line, QLatin1Char(' ') + missingWords(reading.above->missing));
         }
-        return tr("A bulb's reading is written out on every line; only a missing line is repeated so.");
+        return PageCellText::tr(
+            "A bulb's reading is written out on every line; only a missing line is repeated so.");
     }
     if (typed.front().toLower() == QLatin1Char('m')) {
         return takeMissing(line, typed.mid(1));
@@ -172,7 +176,7 @@ QString takeCell(LineText& line, PageField field, const QString& typed, const Ce
         problem = takeBulb(line, field, plain, reading);
     } else if (isRepeatingMark(plain)) {
         if (reading.above == nullptr) {
-            problem = tr("There is no line above to repeat: write the cell out.");
+            problem = PageCellText::tr("There is no line above to repeat: write the cell out.");
         } else {
             cell.text = reading.above->cell(field).text;
         }
@@ -203,7 +207,7 @@ const std::vector<MissingReason>& pageMissingReasons() {
 QString missingWords(const QString& reason) {
     // The register's own words for its reasons, and one that only paper has.
     if (reason == QLatin1String("illegible")) {
-        return tr("illegible");
+        return PageCellText::tr("illegible");
     }
     return QCoreApplication::translate("missing", reason.toUtf8().constData());
 }

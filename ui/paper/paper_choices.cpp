@@ -19,7 +19,7 @@ namespace wickbook::ui {
 namespace {
 
 struct ChoiceWords {
-    Q_DECLARE_TR_FUNCTIONS(paperChoices)
+    Q_DECLARE_TR_FUNCTIONS(ChoiceWords)
 };
 
 constexpr int kMonthsOffered = 13;

@@ -13,7 +13,7 @@ namespace wickbook::ui {
 namespace {
 
 struct SheetWords {
-    Q_DECLARE_TR_FUNCTIONS(sheets)
+    Q_DECLARE_TR_FUNCTIONS(SheetWords)
 };
 
 void prepare(QPrinter& printer, const PaperSheet& sheet) {

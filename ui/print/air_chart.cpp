@@ -22,7 +22,7 @@ constexpr std::size_t kMostMarks = 2000;
 constexpr int kCurves[] = {20, 40, 60, 80, 100};
 
 struct AirText {
-    Q_DECLARE_TR_FUNCTIONS(charts)
+    Q_DECLARE_TR_FUNCTIONS(AirText)
 };
 
 /// hPa over liquid water; none beyond the formula's range.

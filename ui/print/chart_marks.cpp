@@ -17,7 +17,7 @@ constexpr double kRadius = 3.0;
 constexpr double kSmallRadius = 2.0;
 
 struct ChartText {
-    Q_DECLARE_TR_FUNCTIONS(charts)
+    Q_DECLARE_TR_FUNCTIONS(ChartText)
 };
 
 } // namespace

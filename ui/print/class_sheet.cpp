@@ -17,7 +17,7 @@ namespace wickbook::ui {
 namespace {
 
 struct SheetText {
-    Q_DECLARE_TR_FUNCTIONS(classSheet)
+    Q_DECLARE_TR_FUNCTIONS(SheetText)
 };
 
 constexpr double kSheetBody = 10;

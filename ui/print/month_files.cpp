@@ -22,7 +22,7 @@ namespace wickbook::ui {
 namespace {
 
 struct FileText {
-    Q_DECLARE_TR_FUNCTIONS(files)
+    Q_DECLARE_TR_FUNCTIONS(FileText)
 };
 
 QByteArray bytesOf(const std::string& text) {

@@ -82,26 +82,24 @@ private:
 QStringList numberNames(const QLocale& locale, units::TemperatureUnit unit,
                         const climate::MonthOptions& options) {
     const QString degrees = unitWords(unit);
-    const auto inDegrees = [&](const char* text) {
-        return QStringLiteral("%1, %2").arg(PaperText::tr(text), degrees);
-    };
+    const auto inDegrees = [&](const QString& text) { return QStringLiteral("%1, %2").arg(text, degrees); };
     const QString highest = PaperText::tr("highest at observing hours");
     const QString lowest = PaperText::tr("lowest at observing hours");
     return {PaperText::tr("mean relative humidity"),
             highest,
             lowest,
-            inDegrees("mean dew point"),
+            inDegrees(PaperText::tr("mean dew point")),
             highest,
             lowest,
             PaperText::tr("mean vapour pressure, hPa"),
             highest,
             lowest,
-            inDegrees("dew point of the mean vapour pressure"),
-            inDegrees("mean depression"),
+            inDegrees(PaperText::tr("dew point of the mean vapour pressure")),
+            inDegrees(PaperText::tr("mean depression")),
             highest,
             lowest,
-            inDegrees("mean dry bulb"),
-            inDegrees("mean wet bulb"),
+            inDegrees(PaperText::tr("mean dry bulb")),
+            inDegrees(PaperText::tr("mean wet bulb")),
             PaperText::tr("days at or above %1").arg(percentWords(locale, options.highThreshold)),
             PaperText::tr("days at or below %1").arg(percentWords(locale, options.lowThreshold)),
             PaperText::tr("days with fog noted"),

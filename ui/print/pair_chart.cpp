@@ -20,7 +20,7 @@ constexpr double kPixelsAPair = 5; ///< closer, discs run into each other
 constexpr double kReachColumn = 3;
 
 struct PairText {
-    Q_DECLARE_TR_FUNCTIONS(charts)
+    Q_DECLARE_TR_FUNCTIONS(PairText)
 };
 
 double secondsOf(record::Instant instant) {

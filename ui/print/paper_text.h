@@ -7,7 +7,7 @@ namespace wickbook::ui {
 
 /// The context under which the words on paper are translated, one for all pages that are printed.
 struct PaperText {
-    Q_DECLARE_TR_FUNCTIONS(print)
+    Q_DECLARE_TR_FUNCTIONS(PaperText)
 };
 
 } // namespace wickbook::ui

@@ -20,7 +20,7 @@ namespace {
 constexpr double kYearMark = 2.6;
 
 struct YearsText {
-    Q_DECLARE_TR_FUNCTIONS(charts)
+    Q_DECLARE_TR_FUNCTIONS(YearsText)
 };
 
 date::year yearOf(record::StationDate day) {

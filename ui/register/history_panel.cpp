@@ -20,15 +20,15 @@ namespace wickbook::ui {
 
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("history", text);
-}
+class HistoryText {
+    Q_DECLARE_TR_FUNCTIONS(HistoryText)
+};
 
 using Named = std::vector<std::pair<QString, QString>>;
 
 QString careWords(record::WickCare care) {
-    return care == record::WickCare::Wetted    ? words("wetted")
-           : care == record::WickCare::Changed ? words("changed")
+    return care == record::WickCare::Wetted    ? HistoryText::tr("wetted")
+           : care == record::WickCare::Changed ? HistoryText::tr("changed")
                                                : QString{};
 }
 
@@ -57,31 +57,32 @@ Named fieldsOf(const QLocale& locale, const record::Observation& values) {
         }
         return all.join(QStringLiteral("; "));
     };
-    return {{words("dry"), bulb(values.dry)},
-            {words("wet"), bulb(values.wet)},
-            {words("wick"), wickWords(values.wick)},
-            {words("pressure"), values.pressure ? readWords(locale, *values.pressure) : QString{}},
-            {words("weather"), weatherSetWords(values.weather)},
-            {words("wind"), values.windBeaufort ? QString::number(*values.windBeaufort) : QString{}},
-            {words("max"), read(values.maximum)},
-            {words("min"), read(values.minimum)},
-            {words("whirls, wet / dry"), whirls(values.repeats)},
-            {words("note"), QString::fromStdString(values.note).simplified()},
-            {words("observer"), QString::fromStdString(values.observer)},
-            {words("wick care"), careWords(values.wickCare)},
-            {words("read at"), readAtWords(locale, values)},
-            {words("hour"), values.hour ? hourAndDateWords(locale, *values.hour) : QString{}},
-            {words("reason"), missingReasonWords(QString::fromStdString(values.missingReason))},
-            {words("origin"), originWords(values.origin)},
-            {words("judged"), qualityWords(values.quality)},
-            {words("paper"), paperWords(values.paper)}};
+    return {
+        {HistoryText::tr("dry"), bulb(values.dry)},
+        {HistoryText::tr("wet"), bulb(values.wet)},
+        {HistoryText::tr("wick"), wickWords(values.wick)},
+        {HistoryText::tr("pressure"), values.pressure ? readWords(locale, *values.pressure) : QString{}},
+        {HistoryText::tr("weather"), weatherSetWords(values.weather)},
+        {HistoryText::tr("wind"), values.windBeaufort ? QString::number(*values.windBeaufort) : QString{}},
+        {HistoryText::tr("max"), read(values.maximum)},
+        {HistoryText::tr("min"), read(values.minimum)},
+        {HistoryText::tr("whirls, wet / dry"), whirls(values.repeats)},
+        {HistoryText::tr("note"), QString::fromStdString(values.note).simplified()},
+        {HistoryText::tr("observer"), QString::fromStdString(values.observer)},
+        {HistoryText::tr("wick care"), careWords(values.wickCare)},
+        {HistoryText::tr("read at"), readAtWords(locale, values)},
+        {HistoryText::tr("hour"), values.hour ? hourAndDateWords(locale, *values.hour) : QString{}},
+        {HistoryText::tr("reason"), missingReasonWords(QString::fromStdString(values.missingReason))},
+        {HistoryText::tr("origin"), originWords(values.origin)},
+        {HistoryText::tr("judged"), qualityWords(values.quality)},
+        {HistoryText::tr("paper"), paperWords(values.paper)}};
 }
 
 } // namespace
 
 QString observationWords(const QLocale& locale, const record::Observation& observation) {
     if (observation.origin == record::Origin::Missing) {
-        return words("missing: %1")
+        return HistoryText::tr("missing: %1")
             .arg(missingReasonWords(QString::fromStdString(observation.missingReason)));
     }
     QStringList parts;
@@ -97,22 +98,24 @@ QString observationWords(const QLocale& locale, const record::Observation& obser
 QStringList changeWords(const QLocale& locale, const record::Observation& before,
                         const record::Observation& after) {
     QStringList changes;
-    const auto flag = [&](bool was, bool is, const char* so, const char* notSo) {
+    const auto flag = [&](bool was, bool is, const QString& so, const QString& notSo) {
         if (was != is) {
-            changes << words(is ? so : notSo);
+            changes << (is ? so : notSo);
         }
     };
-    flag(before.withdrawn, after.withdrawn, "withdrawn", "no longer withdrawn");
-    flag(before.readBack, after.readBack, "read back against the paper", "no longer read back");
+    flag(before.withdrawn, after.withdrawn, HistoryText::tr("withdrawn"),
+         HistoryText::tr("no longer withdrawn"));
+    flag(before.readBack, after.readBack, HistoryText::tr("read back against the paper"),
+         HistoryText::tr("no longer read back"));
     const Named old = fieldsOf(locale, before);
     const Named now = fieldsOf(locale, after);
     for (std::size_t i = 0; i < now.size(); ++i) {
         if (old[i].second == now[i].second) {
             continue;
         }
-        const QString nothing = words("empty");
+        const QString nothing = HistoryText::tr("empty");
         //: %1 what, %2 new value, %3 old value
-        changes << words("%1 %2, was %3")
+        changes << HistoryText::tr("%1 %2, was %3")
                        .arg(now[i].first, now[i].second.isEmpty() ? nothing : now[i].second,
                             old[i].second.isEmpty() ? nothing : old[i].second);
     }

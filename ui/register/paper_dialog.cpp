@@ -95,15 +95,17 @@ void PaperDialog::preview() {
     const auto to = place();
     const auto changed = std::count_if(lines().begin(), lines().end(),
                                        [&](const auto& line) { return line.values.paper != to; });
-    const QString count = QString::number(changed);
+    const int count = static_cast<int>(changed);
     if (changed == 0) {
         summary_->setText(tr("They stand so already."));
     } else if (!to) {
-        summary_->setText(changed == 1 ? tr("One line will have no place on paper any more.")
-                                       : tr("%1 lines will have no place on paper any more.").arg(count));
+        summary_->setText(changed == 1
+                              ? tr("One line will have no place on paper any more.")
+                              : tr("%n lines will have no place on paper any more.", nullptr, count));
     } else {
-        summary_->setText(changed == 1 ? tr("One line will stand on: %1.").arg(paperWords(to))
-                                       : tr("%1 lines will stand on: %2.").arg(count, paperWords(to)));
+        summary_->setText(changed == 1
+                              ? tr("One line will stand on: %1.").arg(paperWords(to))
+                              : tr("%n lines will stand on: %1.", nullptr, count).arg(paperWords(to)));
     }
     keep_->setEnabled(changed > 0);
 }

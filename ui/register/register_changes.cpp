@@ -204,7 +204,9 @@ void RegisterPage::orderByColumn() {
 
 void RegisterPage::copyTable() {
     QGuiApplication::clipboard()->setText(filter_->asTable());
-    say(tr("%1 lines are on the clipboard as a table.").arg(QString::number(filter_->rowCount())));
+    const int lines = filter_->rowCount();
+    say(lines == 1 ? tr("One line is on the clipboard as a table.")
+                   : tr("%n lines are on the clipboard as a table.", nullptr, lines));
 }
 
 } // namespace wickbook::ui

@@ -28,7 +28,7 @@ bool holdsReading(const record::StoredObservation& line) {
 /// "5 May 2025, 9 h", or how many lines.
 QString linesWords(const QLocale& locale, const std::vector<record::StoredObservation>& lines) {
     if (lines.size() != 1) {
-        return RegisterPage::tr("%1 lines").arg(lines.size());
+        return RegisterPage::tr("%n lines", nullptr, static_cast<int>(lines.size()));
     }
     const record::Observation& values = lines.front().values;
     return values.hour ? hourAndDateWords(locale, *values.hour)

@@ -63,6 +63,7 @@ RegisterPage::RegisterPage(Session& session, QWidget* parent) : QWidget(parent),
     column->addWidget(find_);
     search_ = new RegisterSearch(session_, this);
     auto* splitter = new QSplitter(Qt::Horizontal);
+    splitter->setObjectName(QStringLiteral("registerHalves"));
     splitter->setChildrenCollapsible(false);
     auto* left = new QWidget;
     auto* leftColumn = new QVBoxLayout(left);
@@ -324,10 +325,11 @@ void RegisterPage::updateSummary() {
                      .arg(QString::number(model_->readBackCount()), QString::number(report.readings.size()));
     }
     if (const auto marked = view_->selectionModel()->selectedRows().size(); marked > 1) {
-        parts << tr("%1 lines marked").arg(marked);
+        parts << tr("%n lines marked", nullptr, static_cast<int>(marked));
     }
     if (filter_->isFiltering()) {
-        parts << tr("%1 lines shown").arg(QString::number(filter_->rowCount()));
+        const int shown = filter_->rowCount();
+        parts << (shown == 1 ? tr("one line shown") : tr("%n lines shown", nullptr, shown));
     }
     if (report.station.facts().invented) {
         parts << inventedWords();

@@ -189,9 +189,9 @@ bool RunPanel::stopAsking() {
 void RunPanel::updateScope() {
     const std::size_t count = readings().size();
     scope_->setText(!whole_      ? count == 0 ? tr("No reading is chosen.")
-                                              : tr("Judge the %1 chosen:").arg(QString::number(count))
+                                              : tr("Judge the %n chosen:", nullptr, static_cast<int>(count))
                          : count == 1 ? tr("Judge this reading:")
-                                 : tr("Judge all %1:").arg(QString::number(count)));
+                                 : tr("Judge all %n:", nullptr, static_cast<int>(count)));
 }
 
 void RunPanel::clearNotes() {

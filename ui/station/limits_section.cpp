@@ -105,7 +105,8 @@ void LimitsSection::unfold(bool open) {
     QString text = open ? tr("&Limits of the checks: fold away") : tr("&Limits of the checks");
     if (!open && own > 0) {
         text += QStringLiteral(" · ") +
-                (own == 1 ? tr("1 of this station's own") : tr("%1 of this station's own").arg(own));
+                (own == 1 ? tr("1 of this station's own")
+                          : tr("%n of this station's own", nullptr, static_cast<int>(own)));
     }
     fold_->setText(text);
     content_->setVisible(open);

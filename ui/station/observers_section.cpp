@@ -176,7 +176,10 @@ QStringList ObserversSection::cellsOf(const checks::ObserverHabits& habits) cons
                   : late > 0            ? tr("%1 (%2 late)").arg(off, by)
                                         : tr("%1 (%2 early)").arg(off, by);
     }
-    const QString deputy = habits.asDeputy > 0  ? tr("%1 readings").arg(habits.asDeputy)
+    const QString deputy = habits.asDeputy > 0
+                               ? habits.asDeputy == 1
+                                     ? tr("1 reading")
+                                     : tr("%n readings", nullptr, static_cast<int>(habits.asDeputy))
                            : habits.namedDeputy ? tr("named")
                                                 : QString{};
     return {habits.initials.empty() ? tr("no initials") : QString::fromStdString(habits.initials),

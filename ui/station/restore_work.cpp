@@ -13,7 +13,7 @@ namespace wickbook::ui {
 namespace {
 
 struct RestoreText {
-    Q_DECLARE_TR_FUNCTIONS(restore)
+    Q_DECLARE_TR_FUNCTIONS(RestoreText)
 };
 
 /// Differences that are listed; totals are exact however many there are.

@@ -21,7 +21,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-
 namespace wickbook::ui {
 
 StationPage::StationPage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
@@ -67,7 +66,8 @@ void StationPage::reload() {
     QString book = tr("Book: %1").arg(QFileInfo(session_.path()).fileName());
     if (count) {
         const int readings = static_cast<int>(*count);
-        book += QStringLiteral(" · ") + (readings == 1 ? tr("1 reading") : tr("%1 readings").arg(readings));
+        book +=
+            QStringLiteral(" · ") + (readings == 1 ? tr("1 reading") : tr("%n readings", nullptr, readings));
     }
     if (span && *span) {
         const record::Zone zone = session_.station().periodAt((*span)->first).zone;

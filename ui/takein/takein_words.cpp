@@ -13,9 +13,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("takein", text);
-}
+class TakeInText {
+    Q_DECLARE_TR_FUNCTIONS(TakeInText)
+};
 
 QString pairWords(const QLocale& locale, const record::Observation& values) {
     return QStringLiteral("%1 / %2").arg(bulbWithUnit(locale, values.dry), bulbWithUnit(locale, values.wet));
@@ -31,61 +31,61 @@ QString fieldWords(exchange::ImportField field) {
     using Field = exchange::ImportField;
     switch (field) {
     case Field::Time:
-        return tr("date and time");
+        return TakeInText::tr("date and time");
     case Field::Date:
-        return tr("date");
+        return TakeInText::tr("date");
     case Field::Hour:
-        return tr("observing hour");
+        return TakeInText::tr("observing hour");
     case Field::Clock:
-        return tr("clock time");
+        return TakeInText::tr("clock time");
     case Field::Dry:
-        return tr("dry bulb");
+        return TakeInText::tr("dry bulb");
     case Field::Wet:
-        return tr("wet bulb");
+        return TakeInText::tr("wet bulb");
     case Field::Wick:
-        return tr("wick");
+        return TakeInText::tr("wick");
     case Field::Pressure:
-        return tr("pressure, hPa");
+        return TakeInText::tr("pressure, hPa");
     case Field::Weather:
-        return tr("weather");
+        return TakeInText::tr("weather");
     case Field::Wind:
-        return tr("wind, Beaufort");
+        return TakeInText::tr("wind, Beaufort");
     case Field::Maximum:
-        return tr("maximum");
+        return TakeInText::tr("maximum");
     case Field::Minimum:
-        return tr("minimum");
+        return TakeInText::tr("minimum");
     case Field::Note:
-        return tr("note");
+        return TakeInText::tr("note");
     case Field::Observer:
-        return tr("observer");
+        return TakeInText::tr("observer");
     case Field::Origin:
-        return tr("origin");
+        return TakeInText::tr("origin");
     case Field::Quality:
-        return tr("quality");
+        return TakeInText::tr("quality");
     case Field::Unit:
-        return tr("unit of the bulbs");
+        return TakeInText::tr("unit of the bulbs");
     case Field::PressureSource:
-        return tr("pressure source");
+        return TakeInText::tr("pressure source");
     case Field::MaxMinUnit:
-        return tr("unit of maximum and minimum");
+        return TakeInText::tr("unit of maximum and minimum");
     case Field::WickCare:
-        return tr("care of the wick");
+        return TakeInText::tr("care of the wick");
     case Field::Whirls:
-        return tr("whirls");
+        return TakeInText::tr("whirls");
     case Field::MissingReason:
-        return tr("why missing");
+        return TakeInText::tr("why missing");
     case Field::FromPaper:
-        return tr("copied from paper");
+        return TakeInText::tr("copied from paper");
     case Field::PaperBook:
-        return tr("paper book");
+        return TakeInText::tr("paper book");
     case Field::PaperPage:
-        return tr("paper page");
+        return TakeInText::tr("paper page");
     case Field::ReadBack:
-        return tr("read back");
+        return TakeInText::tr("read back");
     case Field::Zone:
-        return tr("time zone");
+        return TakeInText::tr("time zone");
     case Field::UtcOffset:
-        return tr("offset from UTC");
+        return TakeInText::tr("offset from UTC");
     }
     return {};
 }
@@ -95,11 +95,12 @@ QString takeInErrorWords(const exchange::ImportError& error, const QString& name
     exchange::ImportError named = error;
     switch (error.kind) {
     case Kind::NoTimeColumn:
-        return tr("Say above which column is the date and time, or which are the date and the hour.");
+        return TakeInText::tr(
+            "Say above which column is the date and time, or which are the date and the hour.");
     case Kind::NoDryOrWetColumn:
-        return tr("Say above which column is the dry bulb and which the wet bulb.");
+        return TakeInText::tr("Say above which column is the dry bulb and which the wet bulb.");
     case Kind::FieldTwice:
-        return tr("Two columns can't be the same: choose “left aside” for one of them.");
+        return TakeInText::tr("Two columns can't be the same: choose “left aside” for one of them.");
     case Kind::EmptyFile:
     case Kind::NotReadable:
     case Kind::NoLines:
@@ -107,8 +108,9 @@ QString takeInErrorWords(const exchange::ImportError& error, const QString& name
         named.detail = name.toStdString();
         return importErrorWords(named);
     case Kind::TooManyLines:
-        return tr("%1 has more than %2 lines, too many to be shown one by one: bring it in with the command "
-                  "wickbook import, or in parts.")
+        return TakeInText::tr(
+                   "%1 has more than %2 lines, too many to be shown one by one: bring it in with the command "
+                   "wickbook import, or in parts.")
             .arg(name, QString::fromStdString(error.detail));
     case Kind::UnknownMappedColumn:
     case Kind::NoBesideColumns: // of another kind of file
@@ -128,21 +130,21 @@ QString takeInErrorWords(const exchange::ImportError& error, const QString& name
 QString verdictWords(const desk::PreviewLine& line, exchange::OnConflict onConflict) {
     switch (line.verdict) {
     case desk::LineVerdict::Fresh:
-        return line.findings.empty() ? tr("new") : tr("new, marked");
+        return line.findings.empty() ? TakeInText::tr("new") : TakeInText::tr("new, marked");
     case desk::LineVerdict::Same:
-        return tr("there already");
+        return TakeInText::tr("there already");
     case desk::LineVerdict::Conflict:
         switch (onConflict) {
         case exchange::OnConflict::Keep:
-            return tr("conflict: kept");
+            return TakeInText::tr("conflict: kept");
         case exchange::OnConflict::Revise:
-            return tr("conflict: revised");
+            return TakeInText::tr("conflict: revised");
         case exchange::OnConflict::Reject:
-            return tr("conflict: left out");
+            return TakeInText::tr("conflict: left out");
         }
         break;
     case desk::LineVerdict::Rejected:
-        return tr("left out");
+        return TakeInText::tr("left out");
     }
     return {};
 }
@@ -151,11 +153,12 @@ QString verdictSentence(const QLocale& locale, const desk::PreviewLine& line,
                         exchange::OnConflict onConflict) {
     if (line.rejected) {
         if (line.rejected->reason == exchange::RejectReason::DoubleTime) {
-            return tr("“%1” came twice that night, when the clocks went back: say above which is meant.")
+            return TakeInText::tr(
+                       "“%1” came twice that night, when the clocks went back: say above which is meant.")
                 .arg(QString::fromStdString(line.rejected->value));
         }
         if (line.rejected->detail == "day-or-month") {
-            return tr("“%1” can be read as day and month or as month and day: say above which.")
+            return TakeInText::tr("“%1” can be read as day and month or as month and day: say above which.")
                 .arg(QString::fromStdString(line.rejected->value));
         }
         QString words = rejectWords(*line.rejected);
@@ -167,13 +170,13 @@ QString verdictSentence(const QLocale& locale, const desk::PreviewLine& line,
     if (line.verdict == desk::LineVerdict::Conflict && line.replaces) {
         const record::Observation& book = line.replaces->values;
         if (book.dry == line.values.dry && book.wet == line.values.wet) {
-            return tr("The bulbs agree; the file differs in what stands beside them.");
+            return TakeInText::tr("The bulbs agree; the file differs in what stands beside them.");
         }
         const QString there =
-            tr("The book has %1, the file %2.")
+            TakeInText::tr("The book has %1, the file %2.")
                 .arg(pairWords(locale, line.replaces->values), pairWords(locale, line.values));
         return onConflict == exchange::OnConflict::Revise
-                   ? there + QLatin1Char(' ') + tr("The old one stays in the history.")
+                   ? there + QLatin1Char(' ') + TakeInText::tr("The old one stays in the history.")
                    : there;
     }
     if (line.verdict == desk::LineVerdict::Fresh && !line.findings.empty()) {
@@ -190,32 +193,34 @@ QString verdictSentence(const QLocale& locale, const desk::PreviewLine& line,
 QString countsSentence(const QLocale& locale, const desk::ImportPreview& preview) {
     const auto number = [&](std::int64_t count) { return locale.toString(static_cast<qlonglong>(count)); };
     QStringList parts;
-    QString fresh = tr("%1 new").arg(number(preview.fresh));
+    QString fresh = TakeInText::tr("%1 new").arg(number(preview.fresh));
     if (preview.marked > 0) {
-        fresh += QLatin1Char(' ') + tr("(%1 marked)").arg(number(preview.marked));
+        fresh += QLatin1Char(' ') + TakeInText::tr("(%1 marked)").arg(number(preview.marked));
     }
     parts << fresh;
     if (preview.same > 0) {
-        parts << tr("%1 there already").arg(number(preview.same));
+        parts << TakeInText::tr("%1 there already").arg(number(preview.same));
     }
     if (preview.conflicts > 0) {
-        parts << tr("%1 in conflict with the book").arg(number(preview.conflicts));
+        parts << TakeInText::tr("%1 in conflict with the book").arg(number(preview.conflicts));
     }
-    parts << tr("%1 that can't come in").arg(number(preview.rejected));
+    parts << TakeInText::tr("%1 that can't come in").arg(number(preview.rejected));
     const auto lines = static_cast<std::int64_t>(preview.lines.size());
-    const QString head = preview.cut ? tr("The first %1 lines of a long file").arg(number(lines))
-                                     : tr("%1 lines").arg(number(lines));
+    const QString head =
+        preview.cut  ? TakeInText::tr("The first %1 lines of a long file").arg(number(lines))
+        : lines == 1 ? TakeInText::tr("One line")
+                     : TakeInText::tr("%1 lines", nullptr, static_cast<int>(lines)).arg(number(lines));
     return head + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + QLatin1Char('.');
 }
 
 QString separatorWords(char separator) {
     switch (separator) {
     case ';':
-        return tr("semicolon");
+        return TakeInText::tr("semicolon");
     case '\t':
-        return tr("tab");
+        return TakeInText::tr("tab");
     default:
-        return tr("comma");
+        return TakeInText::tr("comma");
     }
 }
 

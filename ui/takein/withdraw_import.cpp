@@ -59,21 +59,24 @@ WithdrawImport::storeMany(const std::vector<store::ObservationChange>& changes) 
     // Where copies are kept; the sample station keeps none.
     const auto shelf =
         session_.copies().isKeeping() ? std::optional{session_.copies().shelf()} : std::nullopt;
-    waitBeside(QObject::tr("Writing %1 readings…").arg(changes.size()), [&](WorkWatch& watch) {
-        auto book = store::Book::open(path, store::OpenMode::ReadWrite);
-        if (!book) {
-            receipts = tl::unexpected(book.error());
-            return;
-        }
-        if (shelf) {
-            // Taking back erases nothing: it goes on without a copy too, and the keeper tells what is wrong.
-            if (const auto kept = store::keepCopy(*book, *shelf, store::CopyReason::BeforeTakingBack, now)) {
-                (void)store::rotateCopies(*book, shelf->folder, kept->path, now);
-            }
-        }
-        receipts = book->appendAll(
-            changes, [&](std::int64_t done, std::int64_t total) { return watch.go(done, total); });
-    });
+    waitBeside(QObject::tr("Writing %n readings…", nullptr, static_cast<int>(changes.size())),
+               [&](WorkWatch& watch) {
+                   auto book = store::Book::open(path, store::OpenMode::ReadWrite);
+                   if (!book) {
+                       receipts = tl::unexpected(book.error());
+                       return;
+                   }
+                   if (shelf) {
+                       // Taking back erases nothing: it goes on without a copy too, and the keeper tells what
+                       // is wrong.
+                       if (const auto kept =
+                               store::keepCopy(*book, *shelf, store::CopyReason::BeforeTakingBack, now)) {
+                           (void)store::rotateCopies(*book, shelf->folder, kept->path, now);
+                       }
+                   }
+                   receipts = book->appendAll(
+                       changes, [&](std::int64_t done, std::int64_t total) { return watch.go(done, total); });
+               });
     if (!receipts) {
         emit session_.storageFailed(receipts.error());
         return receipts;

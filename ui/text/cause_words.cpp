@@ -13,7 +13,7 @@ namespace wickbook::ui {
 namespace {
 
 struct CauseText {
-    Q_DECLARE_TR_FUNCTIONS(causes)
+    Q_DECLARE_TR_FUNCTIONS(CauseText)
 };
 
 /// What one bulb's slip is called; the code is "dry-" or "wet-" and this.
@@ -23,18 +23,20 @@ struct BulbSlip {
 };
 
 constexpr std::array kBulbSlips{
-    BulbSlip{"ten-high", "read ten high"},
-    BulbSlip{"ten-low", "read ten low"},
-    BulbSlip{"five-high", "read five high"},
-    BulbSlip{"five-low", "read five low"},
-    BulbSlip{"sign", "its sign lost or added"},
-    BulbSlip{"decimal-point", "its decimal mark lost or moved"},
-    BulbSlip{"digits-exchanged", "two digits exchanged"},
-    BulbSlip{"digit-dropped", "a digit dropped"},
-    BulbSlip{"digit-doubled", "a digit written twice"},
-    BulbSlip{"digit-extra", "a digit too many"},
-    BulbSlip{"tenths-downwards", "its tenths counted the wrong way below zero"},
-    BulbSlip{"column-broken", "its column parted: look at the thread for a gap"},
+    BulbSlip{"ten-high", QT_TRANSLATE_NOOP("CauseText", "read ten high")},
+    BulbSlip{"ten-low", QT_TRANSLATE_NOOP("CauseText", "read ten low")},
+    BulbSlip{"five-high", QT_TRANSLATE_NOOP("CauseText", "read five high")},
+    BulbSlip{"five-low", QT_TRANSLATE_NOOP("CauseText", "read five low")},
+    BulbSlip{"sign", QT_TRANSLATE_NOOP("CauseText", "its sign lost or added")},
+    BulbSlip{"decimal-point", QT_TRANSLATE_NOOP("CauseText", "its decimal mark lost or moved")},
+    BulbSlip{"digits-exchanged", QT_TRANSLATE_NOOP("CauseText", "two digits exchanged")},
+    BulbSlip{"digit-dropped", QT_TRANSLATE_NOOP("CauseText", "a digit dropped")},
+    BulbSlip{"digit-doubled", QT_TRANSLATE_NOOP("CauseText", "a digit written twice")},
+    BulbSlip{"digit-extra", QT_TRANSLATE_NOOP("CauseText", "a digit too many")},
+    BulbSlip{"tenths-downwards",
+             QT_TRANSLATE_NOOP("CauseText", "its tenths counted the wrong way below zero")},
+    BulbSlip{"column-broken",
+             QT_TRANSLATE_NOOP("CauseText", "its column parted: look at the thread for a gap")},
 };
 
 struct PairSlip {
@@ -43,17 +45,17 @@ struct PairSlip {
 };
 
 constexpr std::array kPairSlips{
-    PairSlip{"swapped", "dry and wet swapped: %1"},
-    PairSlip{"both-ten-high", "both read ten high: %1"},
-    PairSlip{"both-ten-low", "both read ten low: %1"},
-    PairSlip{"both-sign", "both signs lost or added: %1"},
-    PairSlip{"both-decimal-point", "both decimal marks lost: %1"},
-    PairSlip{"fahrenheit-as-celsius", "°F written as °C: %1"},
-    PairSlip{"celsius-as-fahrenheit", "°C written as °F: %1"},
-    PairSlip{"ice-taken-for-water", "the wick was ice, not water"},
-    PairSlip{"water-taken-for-ice", "the wick was water, not ice"},
-    PairSlip{"line-above-copied", "the line above was copied"},
-    PairSlip{"dry-wick", "the wick was dry: the wet bulb is of no use"},
+    PairSlip{"swapped", QT_TRANSLATE_NOOP("CauseText", "dry and wet swapped: %1")},
+    PairSlip{"both-ten-high", QT_TRANSLATE_NOOP("CauseText", "both read ten high: %1")},
+    PairSlip{"both-ten-low", QT_TRANSLATE_NOOP("CauseText", "both read ten low: %1")},
+    PairSlip{"both-sign", QT_TRANSLATE_NOOP("CauseText", "both signs lost or added: %1")},
+    PairSlip{"both-decimal-point", QT_TRANSLATE_NOOP("CauseText", "both decimal marks lost: %1")},
+    PairSlip{"fahrenheit-as-celsius", QT_TRANSLATE_NOOP("CauseText", "°F written as °C: %1")},
+    PairSlip{"celsius-as-fahrenheit", QT_TRANSLATE_NOOP("CauseText", "°C written as °F: %1")},
+    PairSlip{"ice-taken-for-water", QT_TRANSLATE_NOOP("CauseText", "the wick was ice, not water")},
+    PairSlip{"water-taken-for-ice", QT_TRANSLATE_NOOP("CauseText", "the wick was water, not ice")},
+    PairSlip{"line-above-copied", QT_TRANSLATE_NOOP("CauseText", "the line above was copied")},
+    PairSlip{"dry-wick", QT_TRANSLATE_NOOP("CauseText", "the wick was dry: the wet bulb is of no use")},
 };
 
 /// As it would stand in the register; where only the corrected value is known, that.

@@ -10,7 +10,7 @@ namespace wickbook::ui {
 
 namespace {
 struct ChangedText {
-    Q_DECLARE_TR_FUNCTIONS(changed)
+    Q_DECLARE_TR_FUNCTIONS(ChangedText)
 };
 
 QString countWords(const QLocale& locale, std::size_t count) {

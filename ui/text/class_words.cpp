@@ -13,7 +13,7 @@ namespace wickbook::ui {
 namespace {
 
 struct ClassText {
-    Q_DECLARE_TR_FUNCTIONS(class)
+    Q_DECLARE_TR_FUNCTIONS(ClassText)
 };
 
 QString offWords(const QLocale& locale, double kelvins, units::TemperatureUnit unit, const QString& above,
@@ -91,7 +91,7 @@ QString roundWords(const QLocale& locale, const comparison::ClassRound& round) {
     }
     QStringList parts;
     const int pairs = static_cast<int>(humidity->n);
-    parts << (pairs == 1 ? ClassText::tr("1 pair.") : ClassText::tr("%1 pairs.").arg(locale.toString(pairs)));
+    parts << (pairs == 1 ? ClassText::tr("1 pair.") : ClassText::tr("%n pairs.", nullptr, pairs));
     parts << ClassText::tr("The middle value is %1.").arg(percentWords(locale, humidity->median));
     if (pairs > 1) {
         parts << ClassText::tr("Half of them lie between %1 and %2, all between %3 and %4.")

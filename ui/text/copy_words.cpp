@@ -12,7 +12,7 @@ namespace wickbook::ui {
 namespace {
 
 struct CopyText {
-    Q_DECLARE_TR_FUNCTIONS(copies)
+    Q_DECLARE_TR_FUNCTIONS(CopyText)
 };
 
 QString nameOfPath(const std::filesystem::path& path) {
@@ -103,12 +103,14 @@ QString unreadableCopyWords(const store::StoreError& error) {
 
 QString copyCountWords(const QLocale& locale, std::int64_t count) {
     return count == 1 ? CopyText::tr("1 copy")
-                      : CopyText::tr("%1 copies").arg(locale.toString(static_cast<qlonglong>(count)));
+                      : CopyText::tr("%1 copies", nullptr, static_cast<int>(count))
+                            .arg(locale.toString(static_cast<qlonglong>(count)));
 }
 
 QString readingCountWords(const QLocale& locale, std::int64_t count) {
     return count == 1 ? CopyText::tr("1 reading")
-                      : CopyText::tr("%1 readings").arg(locale.toString(static_cast<qlonglong>(count)));
+                      : CopyText::tr("%1 readings", nullptr, static_cast<int>(count))
+                            .arg(locale.toString(static_cast<qlonglong>(count)));
 }
 
 } // namespace wickbook::ui

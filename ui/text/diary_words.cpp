@@ -7,7 +7,7 @@ namespace wickbook::ui {
 
 namespace {
 struct DiaryText {
-    Q_DECLARE_TR_FUNCTIONS(diary)
+    Q_DECLARE_TR_FUNCTIONS(DiaryText)
 };
 } // namespace
 

@@ -13,7 +13,7 @@ namespace wickbook::ui {
 namespace {
 
 struct DifferenceText {
-    Q_DECLARE_TR_FUNCTIONS(difference)
+    Q_DECLARE_TR_FUNCTIONS(DifferenceText)
 };
 
 using store::DifferenceKind;

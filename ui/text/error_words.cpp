@@ -9,7 +9,7 @@ namespace wickbook::ui {
 namespace {
 
 struct ErrorText {
-    Q_DECLARE_TR_FUNCTIONS(errors)
+    Q_DECLARE_TR_FUNCTIONS(ErrorText)
 };
 
 /// The file's name without its folder: sentences are read aloud and copied into mails.
@@ -195,56 +195,91 @@ struct DetailWords {
     const char* words;
 };
 constexpr DetailWords kDetails[] = {
-    {"two-digit-year", "“%1” has a year of two digits: write all four"},
-    {"day-or-month", "“%1” can be read as day and month or as month and day: write dates as 2025-03-01"},
-    {"no-such-date", "“%1” is not a day of the calendar: check day and month"},
-    {"no-such-clock-time", "“%1” is not an hour of the day: check hour and minute"},
-    {"far-from-hour", "the time and the hour beside it lie more than half a day apart: check “%1”"},
-    {"grouped-digits", "“%1” in the column %2 has more than one mark: write one decimal mark and no groups"},
-    {"too-many-digits", "“%1” in the column %2 has too many digits: check it"},
-    {"not-beaufort", "“%1” in the column %2 is not a Beaufort force: write 0 to 12"},
-    {"not-a-moment", "“%1” says that the value stands for a stretch of time, not for a moment: take "
-                     "what was read at a moment"},
+    {"two-digit-year", QT_TRANSLATE_NOOP("ErrorText", "“%1” has a year of two digits: write all four")},
+    {"day-or-month",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "“%1” can be read as day and month or as month and day: write dates as 2025-03-01")},
+    {"no-such-date",
+     QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a day of the calendar: check day and month")},
+    {"no-such-clock-time",
+     QT_TRANSLATE_NOOP("ErrorText", "“%1” is not an hour of the day: check hour and minute")},
+    {"far-from-hour",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "the time and the hour beside it lie more than half a day apart: check “%1”")},
+    {"grouped-digits",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "“%1” in the column %2 has more than one mark: write one decimal mark and no groups")},
+    {"too-many-digits",
+     QT_TRANSLATE_NOOP("ErrorText", "“%1” in the column %2 has too many digits: check it")},
+    {"not-beaufort",
+     QT_TRANSLATE_NOOP("ErrorText", "“%1” in the column %2 is not a Beaufort force: write 0 to 12")},
+    {"not-a-moment",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "“%1” says that the value stands for a stretch of time, not for a moment: take "
+                       "what was read at a moment")},
     {"decimal-comma",
-     "the line has too many cells, as a decimal comma makes it in a file with commas between cells: "
-     "use semicolons or decimal points"},
-    {"too-many-cells", "the line has more cells than the first line: look for a stray separator"},
-    {"too-few-cells", "the line has fewer cells than the first line: complete it"},
-    {"open-quote", "a quotation mark is opened and never closed: close it or take it away"},
-    {"text-after-quote", "text follows a closing quotation mark: look at the quotation marks"},
+     QT_TRANSLATE_NOOP(
+         "ErrorText",
+         "the line has too many cells, as a decimal comma makes it in a file with commas between cells: "
+         "use semicolons or decimal points")},
+    {"too-many-cells",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "the line has more cells than the first line: look for a stray separator")},
+    {"too-few-cells",
+     QT_TRANSLATE_NOOP("ErrorText", "the line has fewer cells than the first line: complete it")},
+    {"open-quote",
+     QT_TRANSLATE_NOOP("ErrorText", "a quotation mark is opened and never closed: close it or take it away")},
+    {"text-after-quote",
+     QT_TRANSLATE_NOOP("ErrorText", "text follows a closing quotation mark: look at the quotation marks")},
     {"quote-in-text",
-     "a quotation mark stands within the text: put the whole cell in quotation marks and double it"},
-    {"line-too-long", "the line is longer than any reading can be: look for missing line ends"},
-    {"nul-byte", "the line holds a zero byte and is no text: save the file again as CSV"},
-    {"broken-utf-16", "the line is broken UTF-16: save the file again as CSV in UTF-8"},
-    {"same-moment", "another line of the file holds the same moment: keep one of them"},
+     QT_TRANSLATE_NOOP(
+         "ErrorText",
+         "a quotation mark stands within the text: put the whole cell in quotation marks and double it")},
+    {"line-too-long",
+     QT_TRANSLATE_NOOP("ErrorText",
+                       "the line is longer than any reading can be: look for missing line ends")},
+    {"nul-byte",
+     QT_TRANSLATE_NOOP("ErrorText", "the line holds a zero byte and is no text: save the file again as CSV")},
+    {"broken-utf-16",
+     QT_TRANSLATE_NOOP("ErrorText", "the line is broken UTF-16: save the file again as CSV in UTF-8")},
+    {"same-moment",
+     QT_TRANSLATE_NOOP("ErrorText", "another line of the file holds the same moment: keep one of them")},
 };
 
 const char* plainReason(exchange::RejectReason reason) {
     using Reason = exchange::RejectReason;
     switch (reason) {
     case Reason::NoTime:
-        return "no time is given: add it";
+        return QT_TRANSLATE_NOOP("ErrorText", "no time is given: add it");
     case Reason::BadTime:
-        return "“%1” is not a time that can be read: write it as 2025-03-01T09:00";
+        return QT_TRANSLATE_NOOP("ErrorText",
+                                 "“%1” is not a time that can be read: write it as 2025-03-01T09:00");
     case Reason::DoubleTime:
-        return "“%1” came twice that night, when the clocks went back: add the offset from UTC";
+        return QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” came twice that night, when the clocks went back: add the offset from UTC");
     case Reason::ImpossibleTime:
-        return "“%1” never was on the clock, it was put forward that night: check the hour";
+        return QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” never was on the clock, it was put forward that night: check the hour");
     case Reason::BadNumber:
-        return "“%1” in the column %2 is not a number that can be read: check it";
+        return QT_TRANSLATE_NOOP("ErrorText",
+                                 "“%1” in the column %2 is not a number that can be read: check it");
     case Reason::BadWord:
-        return "“%1” in the column %2 is not a word known there: check it";
+        return QT_TRANSLATE_NOOP("ErrorText", "“%1” in the column %2 is not a word known there: check it");
     case Reason::NothingRead:
-        return "nothing was read on this line: write a bulb, or the origin missing and why";
+        return QT_TRANSLATE_NOOP(
+            "ErrorText", "nothing was read on this line: write a bulb, or the origin missing and why");
     case Reason::RaggedRow:
-        return "the line has more or fewer cells than the first line: look for a stray separator";
+        return QT_TRANSLATE_NOOP(
+            "ErrorText", "the line has more or fewer cells than the first line: look for a stray separator");
     case Reason::SameHourTwice:
-        return "another line of the file holds the same hour: keep one of them";
+        return QT_TRANSLATE_NOOP("ErrorText",
+                                 "another line of the file holds the same hour: keep one of them");
     case Reason::HourTaken:
-        return "the book holds a reading at this hour already: keep it, or import with --on-conflict revise";
+        return QT_TRANSLATE_NOOP(
+            "ErrorText",
+            "the book holds a reading at this hour already: keep it, or import with --on-conflict revise");
     case Reason::Unreadable:
-        return "the line can't be read as CSV: look at its quotation marks";
+        return QT_TRANSLATE_NOOP("ErrorText", "the line can't be read as CSV: look at its quotation marks");
     }
     return "";
 }

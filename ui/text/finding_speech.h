@@ -3,6 +3,8 @@
 
 #include "ui/text/finding_words.h"
 
+#include <QCoreApplication>
+
 #include <span>
 
 /// What the sentences of finding_words_*.cpp are built from: the finding's numbers, dressed for this locale
@@ -49,7 +51,9 @@ std::span<const SpeechEntry> wickSpeech();
 std::span<const SpeechEntry> seriesSpeech();
 std::span<const SpeechEntry> rangeSpeech();
 
-/// Marks a sentence for translation in the context of findings.
-QString say(const char* text);
+/// The context in which the sentences of findings are translated.
+struct FindingText {
+    Q_DECLARE_TR_FUNCTIONS(FindingText)
+};
 
 } // namespace wickbook::ui

@@ -27,10 +27,6 @@ Speaker speakerOf(std::string_view code) {
 
 } // namespace
 
-QString say(const char* text) {
-    return QCoreApplication::translate("findings", text);
-}
-
 QString FindingSpeech::temperature(std::string_view name) const {
     const auto value = finding_.number(name);
     const auto temperature = value ? std::optional{units::Temperature::fromCelsius(*value)} : std::nullopt;
@@ -73,7 +69,7 @@ bool FindingSpeech::is(std::string_view name, std::string_view value) const {
 }
 
 QString FindingSpeech::bulb(std::string_view name) const {
-    return is(name, "wet") ? say("wet bulb") : say("dry bulb");
+    return is(name, "wet") ? FindingText::tr("wet bulb") : FindingText::tr("dry bulb");
 }
 
 FindingWords findingWords(const QLocale& locale, const checks::Finding& finding,
@@ -84,21 +80,21 @@ FindingWords findingWords(const QLocale& locale, const checks::Finding& finding,
     // A code from a rule that has no words yet still says which rule it was; a test keeps this from
     // happening.
     const QString code = QString::fromUtf8(finding.code.data(), static_cast<qsizetype>(finding.code.size()));
-    return {code, code, say("Read again.")};
+    return {code, code, FindingText::tr("Read again.")};
 }
 
 QString severityWords(checks::Severity severity) {
     switch (severity) {
     case checks::Severity::Note:
-        return say("note");
+        return FindingText::tr("note");
     case checks::Severity::Soft:
-        return say("to confirm");
+        return FindingText::tr("to confirm");
     case checks::Severity::Doubtful:
-        return say("doubtful");
+        return FindingText::tr("doubtful");
     case checks::Severity::Erroneous:
-        return say("erroneous");
+        return FindingText::tr("erroneous");
     case checks::Severity::Impossible:
-        return say("impossible");
+        return FindingText::tr("impossible");
     }
     return {};
 }

@@ -10,83 +10,95 @@ namespace {
 
 FindingWords offScale(const FindingSpeech& s) {
     if (!s.has("value")) {
-        return {say("Below the scale"),
-                say("The column of the %1 has gone into the bulb: there is no number.").arg(s.bulb()),
-                say("Nothing to do: it is kept as below scale.")};
+        return {
+            FindingText::tr("Below the scale"),
+            FindingText::tr("The column of the %1 has gone into the bulb: there is no number.").arg(s.bulb()),
+            FindingText::tr("Nothing to do: it is kept as below scale.")};
     }
-    return {say("Off the thermometer's scale"),
-            (s.is("side", "above") ? say("The %1 was read as %2, above the last mark of the scale at %3.")
-                                   : say("The %1 was read as %2, below the last mark of the scale at %3."))
+    return {FindingText::tr("Off the thermometer's scale"),
+            (s.is("side", "above")
+                 ? FindingText::tr("The %1 was read as %2, above the last mark of the scale at %3.")
+                 : FindingText::tr("The %1 was read as %2, below the last mark of the scale at %3."))
                 .arg(s.bulb(), s.scaleReading("value"), s.scaleReading("limit")),
-            say("Read again. On an old page, look whether a figure was doubled or the decimal mark lost.")};
+            FindingText::tr(
+                "Read again. On an old page, look whether a figure was doubled or the decimal mark lost.")};
 }
 
 FindingWords grossTemperature(const FindingSpeech& s) {
-    return {say("Beyond what this season brings"),
-            say("The %1 was read as %2; in this latitude and season air rarely passes %3.")
+    return {FindingText::tr("Beyond what this season brings"),
+            FindingText::tr("The %1 was read as %2; in this latitude and season air rarely passes %3.")
                 .arg(s.bulb(), s.temperature("value"), s.temperature("limit")),
-            say("Read again, and look at the tens of the scale.")};
+            FindingText::tr("Read again, and look at the tens of the scale.")};
 }
 
 FindingWords grossDewPoint(const FindingSpeech& s) {
-    return {say("Dew point beyond what this season brings"),
-            say("The dew point comes out at %1; in this latitude and season it rarely passes %2.")
+    return {FindingText::tr("Dew point beyond what this season brings"),
+            FindingText::tr("The dew point comes out at %1; in this latitude and season it rarely passes %2.")
                 .arg(s.temperature("value"), s.temperature("limit")),
-            say("Read both bulbs again.")};
+            FindingText::tr("Read both bulbs again.")};
 }
 
 FindingWords grossPressure(const FindingSpeech& s) {
-    return {say("Unlikely pressure"),
-            s.has("usual")
-                ? say("The pressure was read as %1; at this elevation about %2 is usual.")
-                      .arg(s.pressure("value"), s.pressure("usual"))
-                : say("The pressure was read as %1, which no station has.").arg(s.pressure("value")),
-            say("Give the pressure at the station, not the one reduced to sea level, or leave it empty.")};
+    return {
+        FindingText::tr("Unlikely pressure"),
+        s.has("usual")
+            ? FindingText::tr("The pressure was read as %1; at this elevation about %2 is usual.")
+                  .arg(s.pressure("value"), s.pressure("usual"))
+            : FindingText::tr("The pressure was read as %1, which no station has.").arg(s.pressure("value")),
+        FindingText::tr(
+            "Give the pressure at the station, not the one reduced to sea level, or leave it empty.")};
 }
 
 FindingWords climatology(const FindingSpeech& s) {
-    return {say("Unusual for this month and hour"),
+    return {FindingText::tr("Unusual for this month and hour"),
             (s.is("what", "dew-point")
-                 ? say("The dew point of %1 lies far from what this month and hour brought here in %4 years. "
+                 ? FindingText::tr(
+                       "The dew point of %1 lies far from what this month and hour brought here in %4 years. "
                        "Between %2 and %3 nothing would be asked.")
-                 : say("The dry bulb of %1 lies far from what this month and hour brought here in %4 years. "
+                 : FindingText::tr(
+                       "The dry bulb of %1 lies far from what this month and hour brought here in %4 years. "
                        "Between %2 and %3 nothing would be asked."))
                 .arg(s.temperature("value"), s.temperature("low"), s.temperature("high"), s.number("years")),
-            say("Read again. If it is so, keep it: records happen.")};
+            FindingText::tr("Read again. If it is so, keep it: records happen.")};
 }
 
 FindingWords fogButDry(const FindingSpeech& s) {
-    return {say("Fog, but dry air"),
-            say("Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.")
-                .arg(s.percent("humidity"), s.percent("limit")),
-            say("Look whether the wick is clean and wet, and whether it was fog or haze. Then read again.")};
+    return {
+        FindingText::tr("Fog, but dry air"),
+        FindingText::tr("Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.")
+            .arg(s.percent("humidity"), s.percent("limit")),
+        FindingText::tr(
+            "Look whether the wick is clean and wet, and whether it was fog or haze. Then read again.")};
 }
 
 FindingWords rainButDry(const FindingSpeech& s) {
-    return {say("Rain through dry air"),
-            say("Rain was noted at a humidity of %1. That happens, but seldom.").arg(s.percent("humidity")),
-            say("Nothing to do if the wick was clean and wet.")};
+    return {FindingText::tr("Rain through dry air"),
+            FindingText::tr("Rain was noted at a humidity of %1. That happens, but seldom.")
+                .arg(s.percent("humidity")),
+            FindingText::tr("Nothing to do if the wick was clean and wet.")};
 }
 
 FindingWords fineButSaturated(const FindingSpeech& s) {
-    return {say("Saturated, but no fog or rain noted"),
-            say("The humidity comes out at %1 without fog, rain or dew in the weather column.")
+    return {FindingText::tr("Saturated, but no fog or rain noted"),
+            FindingText::tr("The humidity comes out at %1 without fog, rain or dew in the weather column.")
                 .arg(s.percent("humidity")),
-            say("Look at the wick: is it wet? If not, wet it, wait and read again. If there was dew or fog, "
+            FindingText::tr(
+                "Look at the wick: is it wet? If not, wet it, wait and read again. If there was dew or fog, "
                 "note it.")};
 }
 
 FindingWords maxMin(const FindingSpeech& s) {
-    const QString remedy = say("Look at the three numbers again: one of them was misread.");
+    const QString remedy = FindingText::tr("Look at the three numbers again: one of them was misread.");
     if (s.is("which", "crossed")) {
-        return {say("Maximum below minimum"),
-                say("The maximum of %1 stands below the minimum of %2.")
+        return {FindingText::tr("Maximum below minimum"),
+                FindingText::tr("The maximum of %1 stands below the minimum of %2.")
                     .arg(s.temperature("maximum"), s.temperature("limit")),
                 remedy};
     }
-    return {say("Outside maximum and minimum"),
-            (s.is("which", "above-maximum") ? say("The dry bulb of %1 stands above the maximum of %2.")
-                                            : say("The dry bulb of %1 stands below the minimum of %2."))
+    return {FindingText::tr("Outside maximum and minimum"),
+            (s.is("which", "above-maximum")
+                 ? FindingText::tr("The dry bulb of %1 stands above the maximum of %2.")
+                 : FindingText::tr("The dry bulb of %1 stands below the minimum of %2."))
                 .arg(s.temperature("dry"), s.temperature("limit")),
             remedy};
 }

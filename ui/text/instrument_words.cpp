@@ -12,7 +12,7 @@ namespace wickbook::ui {
 namespace {
 
 struct InstrumentText {
-    Q_DECLARE_TR_FUNCTIONS(instrument)
+    Q_DECLARE_TR_FUNCTIONS(InstrumentText)
 };
 
 QString signedWords(const QLocale& locale, double value, int decimals) {

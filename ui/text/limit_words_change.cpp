@@ -15,7 +15,7 @@ namespace {
 constexpr int kMostDecimals = 3;
 
 struct LimitChangeTextContext {
-    Q_DECLARE_TR_FUNCTIONS(limits)
+    Q_DECLARE_TR_FUNCTIONS(LimitChangeTextContext)
 };
 
 /// Without zeros that tell nothing.
@@ -68,7 +68,7 @@ QString namesNear(const std::string& name) {
 QString count(std::size_t readings) {
     const int number = static_cast<int>(readings);
     return number == 1 ? LimitChangeTextContext::tr("1 reading")
-                       : LimitChangeTextContext::tr("%1 readings").arg(number);
+                       : LimitChangeTextContext::tr("%n readings", nullptr, number);
 }
 
 } // namespace

@@ -15,7 +15,7 @@ namespace wickbook::ui {
 namespace {
 
 struct ParagraphText {
-    Q_DECLARE_TR_FUNCTIONS(paragraph)
+    Q_DECLARE_TR_FUNCTIONS(ParagraphText)
 };
 
 /// One month's words: the facts, and how numbers are said here.
@@ -115,16 +115,17 @@ private:
         QStringList parts;
         const auto add = [&](int count, const QString& one, const QString& many) {
             if (count > 0) {
-                parts << (count == 1 ? one : many.arg(count));
+                parts << (count == 1 ? one : many);
             }
         };
         const QString high = percentWords(locale_, facts_.highThreshold);
         const QString low = percentWords(locale_, facts_.lowThreshold);
-        add(facts_.daysWithFog, ParagraphText::tr("fog on one day"), ParagraphText::tr("fog on %1 days"));
+        add(facts_.daysWithFog, ParagraphText::tr("fog on one day"),
+            ParagraphText::tr("fog on %n days", nullptr, facts_.daysWithFog));
         add(facts_.daysAtOrAboveHigh, ParagraphText::tr("%1 or more on one day").arg(high),
-            ParagraphText::tr("%2 or more on %1 days").arg(QStringLiteral("%1"), high));
+            ParagraphText::tr("%1 or more on %n days", nullptr, facts_.daysAtOrAboveHigh).arg(high));
         add(facts_.daysAtOrBelowLow, ParagraphText::tr("%1 or less on one day").arg(low),
-            ParagraphText::tr("%2 or less on %1 days").arg(QStringLiteral("%1"), low));
+            ParagraphText::tr("%1 or less on %n days", nullptr, facts_.daysAtOrBelowLow).arg(low));
         return parts.isEmpty() ? QString{}
                                : ParagraphText::tr("At observing hours there was %1.")
                                      .arg(parts.join(QStringLiteral(", ")));
@@ -154,14 +155,14 @@ private:
             sentences
                 << (facts_.corrected == 1
                         ? ParagraphText::tr("One reading was revised later; what was first written is kept.")
-                        : ParagraphText::tr("%1 readings were revised later; what was first written is kept.")
-                              .arg(facts_.corrected));
+                        : ParagraphText::tr("%n readings were revised later; what was first written is kept.",
+                                            nullptr, facts_.corrected));
         }
         if (facts_.openQueries > 0) {
             sentences << (facts_.openQueries == 1
                               ? ParagraphText::tr("One marked reading is not yet judged and is left out.")
-                              : ParagraphText::tr("%1 marked readings are not yet judged and are left out.")
-                                    .arg(facts_.openQueries));
+                              : ParagraphText::tr("%n marked readings are not yet judged and are left out.",
+                                                  nullptr, facts_.openQueries));
         }
         return sentences.join(QLatin1Char(' '));
     }

@@ -10,7 +10,7 @@ namespace wickbook::ui {
 namespace {
 
 struct SalvageText {
-    Q_DECLARE_TR_FUNCTIONS(salvage)
+    Q_DECLARE_TR_FUNCTIONS(SalvageText)
 };
 
 constexpr std::size_t kMostRanges = 20;

@@ -15,7 +15,7 @@ namespace wickbook::ui {
 namespace {
 
 struct SigningText {
-    Q_DECLARE_TR_FUNCTIONS(signing)
+    Q_DECLARE_TR_FUNCTIONS(SigningText)
 };
 
 struct ColumnName {
@@ -24,22 +24,24 @@ struct ColumnName {
 };
 
 constexpr std::array kNames{
-    ColumnName{"expected", QT_TRANSLATE_NOOP("signing", "expected")},
-    ColumnName{"n", QT_TRANSLATE_NOOP("signing", "counted (n)")},
-    ColumnName{"missing", QT_TRANSLATE_NOOP("signing", "missing")},
-    ColumnName{"set_aside", QT_TRANSLATE_NOOP("signing", "set aside")},
-    ColumnName{"mean_dry_c", QT_TRANSLATE_NOOP("signing", "mean dry bulb, °C")},
-    ColumnName{"mean_wet_c", QT_TRANSLATE_NOOP("signing", "mean wet bulb, °C")},
-    ColumnName{"mean_vapour_pressure_hpa", QT_TRANSLATE_NOOP("signing", "mean vapour pressure, hPa")},
+    ColumnName{"expected", QT_TRANSLATE_NOOP("SigningText", "expected")},
+    ColumnName{"n", QT_TRANSLATE_NOOP("SigningText", "counted (n)")},
+    ColumnName{"missing", QT_TRANSLATE_NOOP("SigningText", "missing")},
+    ColumnName{"set_aside", QT_TRANSLATE_NOOP("SigningText", "set aside")},
+    ColumnName{"mean_dry_c", QT_TRANSLATE_NOOP("SigningText", "mean dry bulb, °C")},
+    ColumnName{"mean_wet_c", QT_TRANSLATE_NOOP("SigningText", "mean wet bulb, °C")},
+    ColumnName{"mean_vapour_pressure_hpa", QT_TRANSLATE_NOOP("SigningText", "mean vapour pressure, hPa")},
     ColumnName{"dew_point_of_mean_vapour_pressure_c",
-               QT_TRANSLATE_NOOP("signing", "dew point of the mean vapour pressure, °C")},
-    ColumnName{"mean_dew_point_c", QT_TRANSLATE_NOOP("signing", "mean dew point, °C")},
-    ColumnName{"mean_relative_humidity_pct", QT_TRANSLATE_NOOP("signing", "mean relative humidity, %")},
-    ColumnName{"highest_relative_humidity_pct", QT_TRANSLATE_NOOP("signing", "highest relative humidity, %")},
-    ColumnName{"lowest_relative_humidity_pct", QT_TRANSLATE_NOOP("signing", "lowest relative humidity, %")},
-    ColumnName{"highest_dew_point_c", QT_TRANSLATE_NOOP("signing", "highest dew point, °C")},
-    ColumnName{"lowest_dew_point_c", QT_TRANSLATE_NOOP("signing", "lowest dew point, °C")},
-    ColumnName{"mean_withheld_because", QT_TRANSLATE_NOOP("signing", "why there is no mean")},
+               QT_TRANSLATE_NOOP("SigningText", "dew point of the mean vapour pressure, °C")},
+    ColumnName{"mean_dew_point_c", QT_TRANSLATE_NOOP("SigningText", "mean dew point, °C")},
+    ColumnName{"mean_relative_humidity_pct", QT_TRANSLATE_NOOP("SigningText", "mean relative humidity, %")},
+    ColumnName{"highest_relative_humidity_pct",
+               QT_TRANSLATE_NOOP("SigningText", "highest relative humidity, %")},
+    ColumnName{"lowest_relative_humidity_pct",
+               QT_TRANSLATE_NOOP("SigningText", "lowest relative humidity, %")},
+    ColumnName{"highest_dew_point_c", QT_TRANSLATE_NOOP("SigningText", "highest dew point, °C")},
+    ColumnName{"lowest_dew_point_c", QT_TRANSLATE_NOOP("SigningText", "lowest dew point, °C")},
+    ColumnName{"mean_withheld_because", QT_TRANSLATE_NOOP("SigningText", "why there is no mean")},
 };
 
 /// More than these would bury the rest; the signed table itself is in the book.
@@ -59,14 +61,15 @@ QString countedWords(const report::SignedMonth& signedOff) {
     QStringList parts;
     const auto add = [&](std::size_t count, const QString& one, const QString& many) {
         if (count > 0) {
-            parts << (count == 1 ? one : many.arg(QString::number(count)));
+            parts << (count == 1 ? one : many);
         }
     };
     add(signedOff.changed.size(), SigningText::tr("one reading revised"),
-        SigningText::tr("%1 readings revised"));
-    add(signedOff.added.size(), SigningText::tr("one reading added"), SigningText::tr("%1 readings added"));
+        SigningText::tr("%n readings revised", nullptr, static_cast<int>(signedOff.changed.size())));
+    add(signedOff.added.size(), SigningText::tr("one reading added"),
+        SigningText::tr("%n readings added", nullptr, static_cast<int>(signedOff.added.size())));
     add(static_cast<std::size_t>(signedOff.gone), SigningText::tr("one reading taken out"),
-        SigningText::tr("%1 readings taken out"));
+        SigningText::tr("%n readings taken out", nullptr, static_cast<int>(signedOff.gone)));
     return parts.join(QStringLiteral(", "));
 }
 

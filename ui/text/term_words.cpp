@@ -7,7 +7,7 @@ namespace wickbook::ui {
 
 namespace {
 struct TermText {
-    Q_DECLARE_TR_FUNCTIONS(terms)
+    Q_DECLARE_TR_FUNCTIONS(TermText)
 };
 } // namespace
 

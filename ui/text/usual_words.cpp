@@ -12,7 +12,7 @@ namespace wickbook::ui {
 namespace {
 
 struct UsualText {
-    Q_DECLARE_TR_FUNCTIONS(usual)
+    Q_DECLARE_TR_FUNCTIONS(UsualText)
 };
 
 bool isBelow(report::Standing standing) {

@@ -11,7 +11,7 @@ namespace wickbook::ui {
 namespace {
 
 struct TakenText {
-    Q_DECLARE_TR_FUNCTIONS(bookTaken)
+    Q_DECLARE_TR_FUNCTIONS(TakenText)
 };
 
 } // namespace

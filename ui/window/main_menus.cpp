@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The menus of the main window and the two dialogs behind Help.
+// The menus of the main window.
 #include "core/psychrometry/standard_atmosphere.h"
 #include "core/record/derived_reading.h"
 #include "ui/classround/class_window.h"
 #include "ui/paper/paper_choices.h"
-#include "ui/text/term_words.h"
-#include "ui/window/help_dialog.h"
 #include "ui/window/main_window.h"
 #include "ui/window/page_set.h"
 
 #include <QAction>
-#include <QApplication>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
-#include <QMessageBox>
 
 namespace wickbook::ui {
 
@@ -51,6 +47,10 @@ void MainWindow::buildMenus() {
     redo_->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     undo_->setEnabled(false);
     redo_->setEnabled(false);
+    edit->addSeparator();
+    QAction* preferences = edit->addAction(tr("&Settings…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
+                                           &MainWindow::showPreferences);
+    preferences->setMenuRole(QAction::PreferencesRole);
 
     QMenu* kept = menuBar()->addMenu(tr("&Register"));
     buildPageMenu(*menuBar()->addMenu(tr("&Page")));
@@ -63,9 +63,7 @@ void MainWindow::buildMenus() {
     review->setEnabled(false);
     pageActions_.append(review);
 
-    QMenu* help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(tr("&Help on this page"), QKeySequence(Qt::Key_F1), this, &MainWindow::showHelp);
-    help->addAction(tr("&About Wickbook"), this, &MainWindow::showAbout);
+    buildHelpMenu(*menuBar()->addMenu(tr("&Help")));
 }
 
 void MainWindow::buildPaperMenu(QMenu& menu) {
@@ -134,27 +132,6 @@ void MainWindow::fillRecent() {
     if (recentMenu_->isEmpty()) {
         recentMenu_->addAction(tr("no books opened yet"))->setEnabled(false);
     }
-}
-
-void MainWindow::showHelp() {
-    if (help_ == nullptr) {
-        help_ = new HelpDialog(this);
-    }
-    help_->show();
-    help_->raise();
-    help_->showPart(pages_ == nullptr ? HelpPart::Observe : static_cast<HelpPart>(pages_->current()));
-}
-
-void MainWindow::showAbout() {
-    QMessageBox about(this);
-    about.setWindowTitle(tr("About Wickbook"));
-    about.setTextFormat(Qt::PlainText);
-    about.setText(
-        tr("Wickbook %1\n\nA register for a station with a dry and a wet bulb.\nFree software under the "
-           "GNU General Public License, version 3 or later.")
-            .arg(QApplication::applicationVersion()));
-    about.setInformativeText(cautionWords().join(QStringLiteral("\n\n")));
-    about.exec();
 }
 
 } // namespace wickbook::ui

@@ -6,6 +6,7 @@
 #include "ui/window/main_window.h"
 #include "ui/window/prompts.h"
 #include "ui/window/salvage_dialog.h"
+#include "ui/window/trouble_log.h"
 
 #include <QPushButton>
 #include <QStackedWidget>
@@ -27,6 +28,9 @@ void MainWindow::buildSalvageOffer(QVBoxLayout& column) {
 }
 
 void MainWindow::tellUnopened(const store::StoreError& error, const QString& sentence, const QString& path) {
+    TroubleLog::note(QStringLiteral("a book did not open: kind %1: %2")
+                         .arg(static_cast<int>(error.kind))
+                         .arg(QString::fromStdString(error.detail)));
     tell(sentence);
     salvageable_ = salvageMayHelp(error) ? path : QString{};
     const bool onFirstStart = pages_ == nullptr && front_->currentIndex() == 0;

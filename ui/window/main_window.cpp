@@ -14,12 +14,13 @@
 #include "ui/window/book_lock.h"
 #include "ui/window/book_taken.h"
 #include "ui/window/first_start_page.h"
-#include "ui/window/help_dialog.h"
+#include "ui/window/help_window.h"
 #include "ui/window/index_tabs.h"
 #include "ui/window/margin_strip.h"
 #include "ui/window/page_set.h"
 #include "ui/window/prompts.h"
 #include "ui/window/raise_line.h"
+#include "ui/window/trouble_log.h"
 #include "ui/window/undo_keys.h"
 
 #include <QCloseEvent>
@@ -27,6 +28,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -155,6 +157,16 @@ void MainWindow::showPages(std::unique_ptr<Session> session) {
     connect(&stack, &QUndoStack::redoTextChanged, redo_, [this](const QString& text) {
         redo_->setText(text.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(text));
     });
+    for (QSplitter* halves : pages_->findChildren<QSplitter*>()) {
+        if (!halves->objectName().isEmpty()) {
+            halves->restoreState(settings_.division(halves->objectName()));
+        }
+    }
+    connect(&open, &Session::storageFailed, this, [](const store::StoreError& error) {
+        TroubleLog::note(QStringLiteral("not stored: kind %1: %2")
+                             .arg(static_cast<int>(error.kind))
+                             .arg(QString::fromStdString(error.detail)));
+    });
     for (QAction* action : std::as_const(pageActions_)) {
         action->setEnabled(true);
     }
@@ -169,6 +181,7 @@ void MainWindow::closeBook() {
         return;
     }
     pages_->observe().keepDraft();
+    keepDivisions();
     settings_.setObserver(pages_->session().observer());
     margin_->showSession(nullptr);
     margin_->hide();
@@ -269,6 +282,46 @@ void MainWindow::startStation(const record::NewStation& station) {
     beginCopies();
 }
 
+void MainWindow::keepDivisions() {
+    for (const QSplitter* halves : pages_->findChildren<QSplitter*>()) {
+        if (!halves->objectName().isEmpty()) {
+            settings_.setDivision(halves->objectName(), halves->saveState());
+        }
+    }
+}
+
+void MainWindow::usePreferences(const Preferences& preferences) {
+    if (preferences == settings_.preferences()) {
+        return;
+    }
+    settings_.setPreferences(preferences);
+    anew_.emplace();
+    if (pages_ != nullptr) {
+        anew_->book = pages_->session().path();
+        anew_->page = pages_->current();
+        anew_->sampleFolder = std::move(sampleFolder_);
+    }
+    close();
+}
+
+void MainWindow::resume(Anew before) {
+    if (before.book.isEmpty()) {
+        return;
+    }
+    if (before.sampleFolder) {
+        auto session = Session::open(before.book, clock_);
+        if (!session) {
+            tell(storeErrorWords(session.error()));
+            return;
+        }
+        showPages(std::move(*session));
+        sampleFolder_ = std::move(before.sampleFolder);
+    } else if (!openBook(before.book)) {
+        return;
+    }
+    turnTo(before.page);
+}
+
 void MainWindow::askForBook() {
     if (const QString path = prompts_.bookToOpen(this); !path.isEmpty()) {
         openBook(path);
@@ -346,6 +399,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     if (pages_ != nullptr) {
         pages_->observe().keepDraft();
+        keepDivisions();
         settings_.setObserver(pages_->session().observer());
     }
     event->accept();

@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 
 #include <memory>
+#include <optional>
 
 class QAction;
 class QLabel;
@@ -24,7 +25,7 @@ namespace wickbook::ui {
 class ClassWindow;
 class BookLock;
 class FirstStartPage;
-class HelpDialog;
+class HelpWindow;
 class IndexTabs;
 class MarginStrip;
 class PageSet;
@@ -50,6 +51,19 @@ public:
     [[nodiscard]] PageSet* pages() const { return pages_; }
     [[nodiscard]] MarginStrip* margin() const { return margin_; }
 
+    /// After other settings the window is made anew: what the next one is to open. None: the window has
+    /// ended.
+    struct Anew {
+        QString book; ///< empty: the first page
+        std::unique_ptr<QTemporaryDir> sampleFolder;
+        int page = 0;
+    };
+    [[nodiscard]] std::optional<Anew> takeAnew() { return std::exchange(anew_, std::nullopt); }
+    /// What the window before had open.
+    void resume(Anew before);
+    /// Uses other settings: keeps them, and asks for the window to be made anew.
+    void usePreferences(const Preferences& preferences);
+
     /// Bringing in a register that was kept elsewhere; files: what was dropped, may be none.
     void takeIn(const QStringList& files);
 
@@ -63,6 +77,7 @@ private:
     void buildMenus();
     void buildPaperMenu(QMenu& menu);
     void buildPageMenu(QMenu& menu);
+    void buildHelpMenu(QMenu& menu);
     void buildCopyMenu(QMenu& menu);
     /// What is worth remembering of an open book is kept when it changes, not when the window closes.
     void rememberFrom(Session& session);
@@ -76,6 +91,10 @@ private:
     void fillRecent();
     void turnTo(int page);
     void showHelp();
+    void showHelpPage(const QString& name);
+    void showPreferences();
+    void showLog();
+    void keepDivisions();
     void showAbout();
     void openClassRound();
     void updateBanner();
@@ -90,6 +109,7 @@ private:
     Prompts& prompts_;
     Session::Clock clock_;
     std::unique_ptr<QTemporaryDir> sampleFolder_;
+    std::optional<Anew> anew_;
     std::unique_ptr<BookLock> lock_;
 
     MarginStrip* margin_ = nullptr;
@@ -101,7 +121,7 @@ private:
     StationForm* stationForm_ = nullptr;
     PageSet* pages_ = nullptr;
     IndexTabs* tabs_ = nullptr;
-    HelpDialog* help_ = nullptr;
+    HelpWindow* help_ = nullptr;
     std::unique_ptr<ClassWindow> classRound_; ///< knows no book, and outlives the one that is open
     QMenu* recentMenu_ = nullptr;
     QAction* undo_ = nullptr;

@@ -84,6 +84,13 @@ int PageSet::current() const {
     return stack_->currentWidget() == oldPage_ ? static_cast<int>(Observe) : stack_->currentIndex();
 }
 
+QString PageSet::helpPage() const {
+    static const QStringList names{QStringLiteral("observe"), QStringLiteral("register"),
+                                   QStringLiteral("month"), QStringLiteral("instruments"),
+                                   QStringLiteral("station")};
+    return stack_->currentWidget() == oldPage_ ? QStringLiteral("oldpages") : names.value(current());
+}
+
 void PageSet::openMark(const desk::HourMark& mark) {
     if (mark.observation) {
         turnTo(Register);

@@ -37,6 +37,8 @@ public:
 
     void turnTo(int page);
     [[nodiscard]] int current() const;
+    /// The page of the help that belongs to what is in front.
+    [[nodiscard]] QString helpPage() const;
     /// A month typed off the paper register; it stands behind the Observe tab.
     void openOldPage();
     [[nodiscard]] OldPage& oldPage() { return *oldPage_; }

@@ -11,9 +11,9 @@ namespace wickbook::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("prompts", text);
-}
+class PromptText {
+    Q_DECLARE_TR_FUNCTIONS(PromptText)
+};
 
 QString documents() {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
@@ -21,7 +21,7 @@ QString documents() {
 }
 
 QString bookFilter() {
-    return tr("Wickbook books (*.wickbook);;All files (*)");
+    return PromptText::tr("Wickbook books (*.wickbook);;All files (*)");
 }
 
 } // namespace
@@ -30,9 +30,11 @@ QString DialogPrompts::newBookPath(QWidget* parent, const QString& suggestedName
     QString name = suggestedName;
     static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|]+"));
     name.replace(unfit, QStringLiteral(" "));
-    QString path = QFileDialog::getSaveFileName(
-        parent, tr("Where the new book shall lie"),
-        QDir(folder.isEmpty() ? documents() : folder).filePath(name.simplified() + QStringLiteral(".wickbook")), bookFilter());
+    QString path =
+        QFileDialog::getSaveFileName(parent, PromptText::tr("Where the new book shall lie"),
+                                     QDir(folder.isEmpty() ? documents() : folder)
+                                         .filePath(name.simplified() + QStringLiteral(".wickbook")),
+                                     bookFilter());
     if (!path.isEmpty() && QFileInfo(path).suffix().isEmpty()) {
         path += QStringLiteral(".wickbook");
     }
@@ -40,7 +42,7 @@ QString DialogPrompts::newBookPath(QWidget* parent, const QString& suggestedName
 }
 
 QString DialogPrompts::bookToOpen(QWidget* parent) {
-    return QFileDialog::getOpenFileName(parent, tr("Open a book"), documents(), bookFilter());
+    return QFileDialog::getOpenFileName(parent, PromptText::tr("Open a book"), documents(), bookFilter());
 }
 
 } // namespace wickbook::ui

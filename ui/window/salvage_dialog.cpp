@@ -96,7 +96,7 @@ void SalvageDialog::showStage(bool running) {
 
 void SalvageDialog::begin() {
     target_ = prompts_.newBookPath(this, tr("%1 salvaged").arg(QFileInfo(damaged_).completeBaseName()),
-                                    QFileInfo(damaged_).absolutePath());
+                                   QFileInfo(damaged_).absolutePath());
     if (target_.isEmpty()) {
         return;
     }

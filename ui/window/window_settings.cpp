@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/window_settings.h"
 
+#include "ui/text/language.h"
+
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QSettings>
+
+#include <algorithm>
 
 namespace wickbook::ui {
 
@@ -17,6 +21,10 @@ const QLatin1String kRecent("books/recent");
 const QLatin1String kLast("books/last");
 const QLatin1String kObserver("entry/observer");
 const QLatin1String kGeometry("window/geometry");
+const QLatin1String kLanguage("window/language");
+const QLatin1String kShade("window/shade");
+const QLatin1String kLetters("window/letters");
+const char* const kShades[] = {"desktop", "light", "dark"}; // in the order of Shade
 const char* const kDailyCopy = "daily";
 const char* const kCopyFolder = "folder";
 
@@ -79,6 +87,30 @@ void WindowSettings::setCopyChoice(const QString& book, const CopyChoice& choice
     settings.setValue(keyOf(book, kCopyFolder), choice.folder);
 }
 
+Preferences WindowSettings::preferences() const {
+    const QSettings settings(file_, QSettings::IniFormat);
+    Preferences found;
+    if (const QString language = settings.value(kLanguage).toString(); isLanguage(language)) {
+        found.language = language;
+    }
+    const QString shade = settings.value(kShade).toString();
+    for (int at = 0; at < static_cast<int>(std::size(kShades)); ++at) {
+        if (shade == QLatin1String(kShades[at])) {
+            found.shade = static_cast<Shade>(at);
+        }
+    }
+    found.letters =
+        std::clamp(settings.value(kLetters, kSmallestLetters).toInt(), kSmallestLetters, kLargestLetters);
+    return found;
+}
+
+void WindowSettings::setPreferences(const Preferences& preferences) {
+    QSettings settings(file_, QSettings::IniFormat);
+    settings.setValue(kLanguage, preferences.language);
+    settings.setValue(kShade, QLatin1String(kShades[static_cast<int>(preferences.shade)]));
+    settings.setValue(kLetters, preferences.letters);
+}
+
 QString WindowSettings::putAsideWhatIsUnreadable() {
     {
         const QSettings settings(file_, QSettings::IniFormat);
@@ -109,6 +141,14 @@ QByteArray WindowSettings::geometry() const {
 
 void WindowSettings::setGeometry(const QByteArray& geometry) {
     QSettings(file_, QSettings::IniFormat).setValue(kGeometry, geometry);
+}
+
+QByteArray WindowSettings::division(const QString& name) const {
+    return QSettings(file_, QSettings::IniFormat).value(QStringLiteral("halves/") + name).toByteArray();
+}
+
+void WindowSettings::setDivision(const QString& name, const QByteArray& state) {
+    QSettings(file_, QSettings::IniFormat).setValue(QStringLiteral("halves/") + name, state);
 }
 
 QString WindowSettings::draftFolder() const {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/session/copy_keeper.h"
+#include "ui/window/preferences.h"
 
 #include <QByteArray>
 #include <QString>
@@ -27,8 +28,14 @@ public:
     /// What was chosen for the copies of one book.
     [[nodiscard]] CopyChoice copyChoice(const QString& book) const;
     void setCopyChoice(const QString& book, const CopyChoice& choice);
+    /// A value that can't be is taken for the usual one.
+    [[nodiscard]] Preferences preferences() const;
+    void setPreferences(const Preferences& preferences);
     [[nodiscard]] QByteArray geometry() const;
     void setGeometry(const QByteArray& geometry);
+    /// How the halves of a page were divided; name: the splitter's.
+    [[nodiscard]] QByteArray division(const QString& name) const;
+    void setDivision(const QString& name, const QByteArray& state);
     [[nodiscard]] QString draftFolder() const;
     /// How registers brought in were read the last time.
     [[nodiscard]] QString takeInFile() const;

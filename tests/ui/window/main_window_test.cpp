@@ -3,7 +3,7 @@
 #include "tests/support/open_book.h"
 #include "ui/observe/observe_page.h"
 #include "ui/window/first_start_page.h"
-#include "ui/window/help_dialog.h"
+#include "ui/window/help_window.h"
 #include "ui/window/index_tabs.h"
 #include "ui/window/main_window.h"
 #include "ui/window/margin_strip.h"
@@ -16,6 +16,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QTextBrowser>
 
 #include <algorithm>
 
@@ -234,8 +235,9 @@ TEST_F(MainWindowTest, SampleStationIsMarkedInvented) {
 }
 
 TEST_F(MainWindowTest, HelpHoldsTheCautions) {
-    ui::HelpDialog help;
-    EXPECT_TRUE(help.plainText().contains(QStringLiteral("ercury")));
+    ui::HelpWindow help(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    help.showPage(QStringLiteral("cautions"));
+    EXPECT_TRUE(help.findChild<QTextBrowser*>()->toPlainText().contains(QStringLiteral("Mercury")));
 }
 
 } // namespace
