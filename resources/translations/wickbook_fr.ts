@@ -5,449 +5,446 @@
     <name>AirText</name>
     <message>
         <source>Vapour pressure over temperature, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension de vapeur selon la température, hPa</translation>
     </message>
     <message>
         <source>dry bulb, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec, %1</translation>
     </message>
     <message>
         <source>relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité relative</translation>
     </message>
 </context>
 <context>
     <name>CauseText</name>
     <message>
         <source>read ten high</source>
-        <translation type="unfinished"></translation>
+        <translation>lu dix trop haut</translation>
     </message>
     <message>
         <source>read ten low</source>
-        <translation type="unfinished"></translation>
+        <translation>lu dix trop bas</translation>
     </message>
     <message>
         <source>read five high</source>
-        <translation type="unfinished"></translation>
+        <translation>lu cinq trop haut</translation>
     </message>
     <message>
         <source>read five low</source>
-        <translation type="unfinished"></translation>
+        <translation>lu cinq trop bas</translation>
     </message>
     <message>
         <source>its sign lost or added</source>
-        <translation type="unfinished"></translation>
+        <translation>signe perdu ou en trop</translation>
     </message>
     <message>
         <source>its decimal mark lost or moved</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule perdue ou déplacée</translation>
     </message>
     <message>
         <source>two digits exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>deux chiffres intervertis</translation>
     </message>
     <message>
         <source>a digit dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>un chiffre oublié</translation>
     </message>
     <message>
         <source>a digit written twice</source>
-        <translation type="unfinished"></translation>
+        <translation>un chiffre écrit deux fois</translation>
     </message>
     <message>
         <source>a digit too many</source>
-        <translation type="unfinished"></translation>
+        <translation>un chiffre de trop</translation>
     </message>
     <message>
         <source>its tenths counted the wrong way below zero</source>
-        <translation type="unfinished"></translation>
+        <translation>dixièmes comptés à l’envers sous zéro</translation>
     </message>
     <message>
         <source>its column parted: look at the thread for a gap</source>
-        <translation type="unfinished"></translation>
+        <translation>colonne brisée : chercher une coupure dans le fil</translation>
     </message>
     <message>
         <source>dry and wet swapped: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sec et mouillé intervertis : %1</translation>
     </message>
     <message>
         <source>both read ten high: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux lus dix trop haut : %1</translation>
     </message>
     <message>
         <source>both read ten low: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux lus dix trop bas : %1</translation>
     </message>
     <message>
         <source>both signs lost or added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux signes perdus ou en trop : %1</translation>
     </message>
     <message>
         <source>both decimal marks lost: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux virgules perdues : %1</translation>
     </message>
     <message>
         <source>°F written as °C: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>°F écrits comme °C : %1</translation>
     </message>
     <message>
         <source>°C written as °F: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>°C écrits comme °F : %1</translation>
     </message>
     <message>
         <source>the wick was ice, not water</source>
-        <translation type="unfinished"></translation>
+        <translation>la mousseline était en glace, non en eau</translation>
     </message>
     <message>
         <source>the wick was water, not ice</source>
-        <translation type="unfinished"></translation>
+        <translation>la mousseline était en eau, non en glace</translation>
     </message>
     <message>
         <source>the line above was copied</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne du dessus a été recopiée</translation>
     </message>
     <message>
         <source>the wick was dry: the wet bulb is of no use</source>
-        <translation type="unfinished"></translation>
+        <translation>la mousseline était sèche : le thermomètre mouillé ne sert à rien</translation>
     </message>
     <message>
         <source>%1 / %2</source>
         <extracomment>%1 the dry bulb, %2 the wet bulb</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 / %2</translation>
     </message>
     <message>
         <source>dry bulb: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sec : %1</translation>
     </message>
     <message>
         <source>wet bulb: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé : %1</translation>
     </message>
     <message>
         <source>dry bulb is %1, %2</source>
         <extracomment>%1 a temperature, %2 what went wrong</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sec à %1, %2</translation>
     </message>
     <message>
         <source>wet bulb is %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé à %1, %2</translation>
     </message>
 </context>
 <context>
     <name>ChangedText</name>
     <message>
         <source>There is no reading yet that it could change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a encore aucun relevé que cela pourrait changer.</translation>
     </message>
     <message>
         <source>None of the %1 readings would have another humidity or dew point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun des %1 relevés n’aurait une autre humidité ni un autre point de rosée.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point, all in one month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, tous dans un même mois.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point, in %3 months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, dans %3 mois.</translation>
     </message>
     <message>
         <source>%1 would lose their humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 perdraient leur humidité.</translation>
     </message>
     <message>
         <source>%1 would gain one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en gagneraient une.</translation>
     </message>
     <message>
         <source>What was read stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été lu reste tel quel.</translation>
     </message>
 </context>
 <context>
     <name>ChartText</name>
     <message>
         <source>extra</source>
-        <translation type="unfinished"></translation>
+        <translation>hors heure</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>wick changed</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline changée</translation>
     </message>
     <message>
         <source>station or instruments changed</source>
-        <translation type="unfinished"></translation>
+        <translation>station ou instruments changés</translation>
     </message>
     <message>
         <source>exposure diary</source>
-        <translation type="unfinished"></translation>
+        <translation>journal du site</translation>
     </message>
     <message>
         <source>station average, %1 years</source>
         <extracomment>the station&apos;s own mean range; %1 is how many years</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de la station, %1 ans</translation>
     </message>
 </context>
 <context>
     <name>ChoiceWords</name>
     <message>
         <source>Humidity table</source>
-        <translation type="unfinished"></translation>
+        <translation>Table psychrométrique</translation>
     </message>
     <message>
         <source>For the wall of the hut: relative humidity and dew point for this station&apos;s exposure and pressure, a wick with water and one with ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour le mur de l’abri : humidité relative et point de rosée pour l’exposition et la pression de cette station, mousseline en eau et en glace.</translation>
     </message>
     <message>
         <source>&amp;Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;chelle</translation>
     </message>
     <message>
         <source>half degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>demi-degrés</translation>
     </message>
     <message>
         <source>whole degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>degrés entiers</translation>
     </message>
     <message>
         <source>Dry less &amp;wet by</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec moins &amp;mouillé, par</translation>
     </message>
     <message>
         <source>There is no table without a coefficient: say on the page Station how the thermometers hang.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de table sans coefficient : dire sur la page Station comment les thermomètres sont exposés.</translation>
     </message>
     <message>
         <source>Month form</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire du mois</translation>
     </message>
     <message>
         <source>A month to write in by hand: a line for each observing hour, with boxes for the degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mois à remplir à la main : une ligne par heure d’observation, avec des cases pour les degrés.</translation>
     </message>
     <message>
         <source>&amp;Month</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mois</translation>
     </message>
     <message>
         <source>Deputy&apos;s card</source>
-        <translation type="unfinished"></translation>
+        <translation>Carte du remplaçant</translation>
     </message>
     <message>
         <source>A card for whoever reads in your place: hours, order of reading, frost, wick, what to do in doubt. A5, both sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une carte pour qui lit à votre place : heures, ordre de lecture, gel, mousseline, que faire en cas de doute. A5, recto verso.</translation>
     </message>
     <message>
         <source>Year book</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuaire</translation>
     </message>
     <message>
         <source>A year bound: numbers, charts, twelve months, and the hut&apos;s humidity table. It takes a few seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une année reliée : nombres, graphiques, douze mois et la table psychrométrique de l’abri. Cela prend quelques secondes.</translation>
     </message>
     <message>
         <source>&amp;Year</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Année</translation>
     </message>
 </context>
 <context>
     <name>ClassText</name>
     <message>
         <source>Dry and wet were probably written in each other&apos;s place: look again which is which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec et mouillé ont sans doute été écrits l’un pour l’autre : regarder lequel est lequel.</translation>
     </message>
     <message>
         <source>Both were probably read on the °F scale: read the other side of the stem.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux ont sans doute été lus sur l’échelle en °F : lire l’autre côté de la tige.</translation>
     </message>
     <message>
         <source>The dry bulb was probably misread by ten: read it again, tenths first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec a sans doute été lu dix à côté : relire, les dixièmes d’abord.</translation>
     </message>
     <message>
         <source>The wet bulb was probably misread by ten: read it again, tenths first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé a sans doute été lu dix à côté : relire, les dixièmes d’abord.</translation>
     </message>
     <message>
         <source>The dry bulb was probably misread by five: count the lines from the nearest figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec a sans doute été lu cinq à côté : compter les traits depuis le chiffre le plus proche.</translation>
     </message>
     <message>
         <source>The wet bulb was probably misread by five: count the lines from the nearest figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé a sans doute été lu cinq à côté : compter les traits depuis le chiffre le plus proche.</translation>
     </message>
     <message>
         <source>The decimal point of the dry bulb probably moved: look at what was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>La virgule du sec a sans doute été déplacée : regarder ce qui est écrit.</translation>
     </message>
     <message>
         <source>The decimal point of the wet bulb probably moved: look at what was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>La virgule du mouillé a sans doute été déplacée : regarder ce qui est écrit.</translation>
     </message>
     <message>
         <source>The wick was probably dry, or the reading came too early: wet the wick, go on until it falls no further, and read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline était sans doute sèche, ou la lecture trop hâtive : humecter, continuer jusqu’à ce qu’il ne baisse plus, et relire.</translation>
     </message>
     <message>
         <source>The air round this pair was probably warmer: keep it in the shade and away from people, and read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’air autour de ce couple était sans doute plus chaud : rester à l’ombre et loin des gens, et relire.</translation>
     </message>
     <message>
         <source>Water or ice was given otherwise than by most: touch the wick and see.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau ou glace a été dit autrement que par la plupart : toucher la mousseline.</translation>
     </message>
     <message>
         <source>Dry bulb %1 %2 above the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec %1 %2 au-dessus du milieu.</translation>
     </message>
     <message>
         <source>Dry bulb %1 %2 below the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec %1 %2 au-dessous du milieu.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 above the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé %1 %2 au-dessus du milieu.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 below the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé %1 %2 au-dessous du milieu.</translation>
     </message>
     <message>
         <source>Read both again, wet bulb first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux, le mouillé d’abord.</translation>
     </message>
     <message>
         <source>No pair gives a humidity yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun couple ne donne encore d’humidité.</translation>
     </message>
     <message>
         <source>1 pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 couple.</translation>
     </message>
     <message numerus="yes">
         <source>%n pairs.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n couple. || %n couples.</numerusform>
         </translation>
     </message>
     <message>
         <source>The middle value is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La valeur médiane est %1.</translation>
     </message>
     <message>
         <source>Half of them lie between %1 and %2, all between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>La moitié se trouve entre %1 et %2, tous entre %3 et %4.</translation>
     </message>
     <message>
         <source>With fewer than %1 pairs nobody is called far off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec moins de %1 couples, aucun n’est dit éloigné.</translation>
     </message>
     <message>
         <source>Nobody is far off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun n’est éloigné.</translation>
     </message>
     <message>
         <source>Far off: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éloignés : %1.</translation>
     </message>
 </context>
 <context>
     <name>CopyText</name>
     <message>
         <source>daily</source>
-        <translation type="unfinished"></translation>
+        <translation>chaque jour</translation>
     </message>
     <message>
         <source>by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>à la main</translation>
     </message>
     <message>
         <source>before bringing in</source>
-        <translation type="unfinished"></translation>
+        <translation>avant la reprise</translation>
     </message>
     <message>
         <source>before taking back</source>
-        <translation type="unfinished"></translation>
+        <translation>avant l’annulation</translation>
     </message>
     <message>
         <source>d MMM yyyy, HH:mm</source>
         <extracomment>day, short month, year and clock time, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d MMM yyyy, HH:mm</translation>
     </message>
     <message>
         <source>No copy was kept, for the book did not verify; the copies made before stay. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée, car le livre n’a pu être vérifié ; les copies d’avant restent. %1</translation>
     </message>
     <message>
         <source>No copy was kept: the folder for copies, “%1”, is not there. Plug in the drive it lies on, or choose another folder. The copies made before stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée : le dossier des copies, « %1 », n’est pas là. Brancher le disque où il se trouve ou choisir un autre dossier. Les copies d’avant restent.</translation>
     </message>
     <message>
         <source>No copy was kept: the disk that holds “%1” is full. Free some space, or choose another folder. The copies made before stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée : le disque de « %1 » est plein. Libérer de la place ou choisir un autre dossier. Les copies d’avant restent.</translation>
     </message>
     <message>
         <source>No copy was kept: nothing can be written in “%1”. Make it writable, or choose another folder. The copies made before stay. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée : on ne peut rien écrire dans « %1 ». Y permettre l’écriture ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
     </message>
     <message>
         <source>No copy was kept: another program is writing in the book. It is tried again later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée : un autre programme écrit dans le livre. Nouvel essai plus tard.</translation>
     </message>
     <message>
         <source>No copy was kept in “%1”: check the drive, or choose another folder. The copies made before stay. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été gardée dans « %1 » : vérifier le disque ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
     </message>
     <message>
         <source>No copy was made: “%1” can&apos;t be written there. Choose another folder. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été faite : « %1 » ne peut y être écrit. Choisir un autre dossier. (%2)</translation>
     </message>
     <message>
         <source>No copy was made. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’a été faite. %1</translation>
     </message>
     <message>
         <source>The old copy “%1” could not be deleted and stays: delete it by hand if it is not wanted. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>L’ancienne copie « %1 » n’a pu être supprimée et reste : la supprimer à la main si elle n’est plus utile. (%2)</translation>
     </message>
     <message>
         <source>damaged; it is never deleted by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>endommagée ; elle n’est jamais supprimée d’elle-même</translation>
     </message>
     <message>
         <source>can&apos;t be read (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>illisible (%1)</translation>
     </message>
     <message>
         <source>1 copy</source>
-        <translation type="unfinished"></translation>
+        <translation>1 copie</translation>
     </message>
     <message numerus="yes">
         <source>%1 copies</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 copie || %1 copies</numerusform>
         </translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé</translation>
     </message>
     <message numerus="yes">
         <source>%1 readings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 relevé || %1 relevés</numerusform>
         </translation>
     </message>
 </context>
@@ -455,576 +452,576 @@
     <name>DiaryText</name>
     <message>
         <source>screen washed</source>
-        <translation type="unfinished"></translation>
+        <translation>abri lavé</translation>
     </message>
     <message>
         <source>screen painted</source>
-        <translation type="unfinished"></translation>
+        <translation>abri repeint</translation>
     </message>
     <message>
         <source>louvres choked with snow</source>
-        <translation type="unfinished"></translation>
+        <translation>persiennes pleines de neige</translation>
     </message>
     <message>
         <source>hedge or trees grown</source>
-        <translation type="unfinished"></translation>
+        <translation>haie ou arbres ont poussé</translation>
     </message>
     <message>
         <source>hedge or trees cut</source>
-        <translation type="unfinished"></translation>
+        <translation>haie ou arbres taillés</translation>
     </message>
     <message>
         <source>screen moved</source>
-        <translation type="unfinished"></translation>
+        <translation>abri déplacé</translation>
     </message>
     <message>
         <source>photograph taken</source>
-        <translation type="unfinished"></translation>
+        <translation>photographie prise</translation>
     </message>
     <message>
         <source>new wick</source>
-        <translation type="unfinished"></translation>
+        <translation>nouvelle mousseline</translation>
     </message>
     <message>
         <source>reservoir cleaned and filled</source>
-        <translation type="unfinished"></translation>
+        <translation>réservoir d’eau nettoyé et rempli</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>autre</translation>
     </message>
 </context>
 <context>
     <name>DifferenceText</name>
     <message>
         <source>only in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seulement dans %1</translation>
     </message>
     <message>
         <source>revised later in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>révisé plus tard dans %1</translation>
     </message>
     <message>
         <source>revised in each for itself</source>
-        <translation type="unfinished"></translation>
+        <translation>révisé dans chacun de son côté</translation>
     </message>
     <message>
         <source>The station&apos;s name and rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nom et les règles de la station</translation>
     </message>
     <message>
         <source>A period of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>Une période de la station</translation>
     </message>
     <message>
         <source>A thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Un thermomètre</translation>
     </message>
     <message>
         <source>The thermometers in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres en service</translation>
     </message>
     <message>
         <source>A thermometer&apos;s correction</source>
-        <translation type="unfinished"></translation>
+        <translation>La correction d’un thermomètre</translation>
     </message>
     <message>
         <source>An absence</source>
-        <translation type="unfinished"></translation>
+        <translation>Une absence</translation>
     </message>
     <message>
         <source>A note in the diary</source>
-        <translation type="unfinished"></translation>
+        <translation>Une note du journal</translation>
     </message>
     <message>
         <source>A check of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Un contrôle du couple</translation>
     </message>
     <message>
         <source>A check over salts</source>
-        <translation type="unfinished"></translation>
+        <translation>Un contrôle sur sels</translation>
     </message>
     <message>
         <source>Another instrument beside the station&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre instrument à côté de celui de la station</translation>
     </message>
     <message>
         <source>A reading of another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé d’un autre instrument</translation>
     </message>
     <message>
         <source>A limit of the checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Un seuil des contrôles</translation>
     </message>
     <message>
         <source>Another entry (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre inscription (%1)</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
-        <translation type="unfinished"></translation>
+        <translation>d MMM yyyy</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>retiré</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2, %3</translation>
     </message>
     <message>
         <source>%1: %2 in both, with other words or marks; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 dans les deux, avec d’autres mots ou marques ; %3</translation>
     </message>
     <message>
         <source>%1: %2 in %3, %4 in %5; %6</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 dans %3, %4 dans %5 ; %6</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>, entered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, inscrit le %1</translation>
     </message>
     <message>
         <source>%1 and %2 have nothing in common: they are not copies of one book.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 n’ont rien en commun : ce ne sont pas des copies d’un même livre.</translation>
     </message>
     <message>
         <source>%1 and %2 hold the same readings and the same facts.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 contiennent les mêmes relevés et les mêmes faits.</translation>
     </message>
     <message>
         <source>1 reading: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé : %1.</translation>
     </message>
     <message>
         <source>%1 readings: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés : %2.</translation>
     </message>
     <message>
         <source>1 fact of the station: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 fait de la station : %1.</translation>
     </message>
     <message>
         <source>%1 facts of the station: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 faits de la station : %2.</translation>
     </message>
     <message>
         <source>… and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>… et %1 autres</translation>
     </message>
 </context>
 <context>
     <name>EntryTextContext</name>
     <message>
         <source>%1 never came that night: the clocks were put forward. Write the time that the clock showed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas existé cette nuit-là : les horloges ont été avancées. Écrire l’heure que montrait l’horloge.</translation>
     </message>
     <message>
         <source>There is no such date. Write it as day, month and year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette date n’existe pas. Écrire jour, mois et année.</translation>
     </message>
     <message>
         <source>The station does not read at that hour on that date. Choose another hour, or an extra reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station n’observe pas à cette heure ce jour-là. Choisir une autre heure, ou un relevé hors heure.</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>maximum</translation>
     </message>
     <message>
         <source>minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>minimum</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished"></translation>
+        <translation>vent</translation>
     </message>
     <message>
         <source>Wind is a Beaufort force from 0 to 12, a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le vent est une force Beaufort de 0 à 12, un nombre entier.</translation>
     </message>
     <message>
         <source>whirl %1, wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>passage %1, mouillé</translation>
     </message>
     <message>
         <source>whirl %1, dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>passage %1, sec</translation>
     </message>
 </context>
 <context>
     <name>ErrorText</name>
     <message>
         <source>the book</source>
-        <translation type="unfinished"></translation>
+        <translation>le livre</translation>
     </message>
     <message>
         <source>%1 is not there: look for it in another folder, or start a new station.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas là : le chercher dans un autre dossier ou commencer une nouvelle station.</translation>
     </message>
     <message>
         <source>%1 is there already and was left as it is: choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 existe déjà et n’a pas été touché : choisir un autre nom.</translation>
     </message>
     <message>
         <source>%1 is not a book of this program and was left untouched: choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas un livre de ce programme et n’a pas été touché : choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 is damaged and was left untouched: keep it, and restore the newest backup into a new file. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est endommagé et n’a pas été touché : le garder, et restaurer la copie la plus récente dans un nouveau fichier. (%2)</translation>
     </message>
     <message>
         <source>%1 was written by a later version: it can be read here but not written. Install the later version to write in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a été écrit par une version plus récente : il peut être lu ici, non complété. Installer la version récente pour y écrire.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written: make the file and its folder writable, or copy the book to a folder of your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être écrit : permettre l’écriture du fichier et de son dossier, ou copier le livre dans un dossier à vous.</translation>
     </message>
     <message>
         <source>%1 is being written by another program: nothing was saved yet. Try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre programme écrit dans %1 : rien n’est encore enregistré. Réessayer dans un instant.</translation>
     </message>
     <message>
         <source>The disk that holds %1 is full: nothing was saved. Free some space and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le disque de %1 est plein : rien n’a été enregistré. Libérer de la place et réessayer.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be opened: check that you may read the file and its folder. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être ouvert : vérifier le droit de lire le fichier et son dossier. (%2)</translation>
     </message>
     <message>
         <source>The disk that holds %1 failed to read or write: nothing was saved. Check the drive or the network, then try again. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le disque de %1 n’a pu lire ou écrire : rien n’a été enregistré. Vérifier le disque ou le réseau, puis réessayer. (%2)</translation>
     </message>
     <message>
         <source>There is a reading at this hour already: open it in the register to correct it, or choose another hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a déjà un relevé à cette heure : l’ouvrir dans le registre pour le corriger, ou choisir une autre heure.</translation>
     </message>
     <message>
         <source>This reading was changed meanwhile: look at it again, then make your change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce relevé a été changé entre-temps : le regarder à nouveau, puis changer.</translation>
     </message>
     <message>
         <source>There is no reading at this time: check date and hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de relevé à ce moment : vérifier la date et l’heure.</translation>
     </message>
     <message>
         <source>There is too little memory free to work with %1: nothing was saved. Close other programs and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop peu de mémoire libre pour travailler avec %1 : rien n’a été enregistré. Fermer d’autres programmes et réessayer.</translation>
     </message>
     <message>
         <source>%1 could not be written because of an error in the program: nothing was saved. Please report it. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être écrit à cause d’une erreur du programme : rien n’a été enregistré. Merci de la signaler. (%2)</translation>
     </message>
     <message>
         <source>Revision %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Version %1</translation>
     </message>
     <message>
         <source>The book</source>
-        <translation type="unfinished"></translation>
+        <translation>Le livre</translation>
     </message>
     <message>
         <source>%1 is empty: choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est vide : choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read as text: save it as CSV in UTF-8 and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être lu comme texte : l’enregistrer en CSV UTF-8 et réessayer.</translation>
     </message>
     <message>
         <source>%1 has a line of names and nothing below: choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a une ligne de noms et rien dessous : choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 is no text: save the register as CSV and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas du texte : enregistrer le registre en CSV et réessayer.</translation>
     </message>
     <message>
         <source>This is the Station Exchange Format in version %1; versions 1.0.0 and 0.2.0 can be read. Ask for the file in one of these.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est le Station Exchange Format en version %1 ; les versions 1.0.0 et 0.2.0 peuvent être lues. Demander le fichier dans l’une d’elles.</translation>
     </message>
     <message>
         <source>The file begins as the Station Exchange Format does, but its line %1 is not as that format has it: look at the first thirteen lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier commence comme le Station Exchange Format, mais sa ligne %1 n’est pas comme ce format la veut : regarder les treize premières lignes.</translation>
     </message>
     <message>
         <source>The values are in “%1”; bulbs can be read in C, F or K and pressures in hPa, Pa or kPa. Have them worked out in one of these.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les valeurs sont en « %1 » ; les thermomètres peuvent être lus en C, F ou K et les pressions en hPa, Pa ou kPa. Les faire convertir dans l’une de ces unités.</translation>
     </message>
     <message>
         <source>The days are counted by another calendar (%1), and only the Gregorian one can be read: have the dates worked out in it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les jours suivent un autre calendrier (%1), et seul le grégorien peut être lu : faire d’abord convertir les dates.</translation>
     </message>
     <message>
         <source>These files are of different stations (%1): bring them in one by one, each into its own book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ces fichiers viennent de stations différentes (%1) : les reprendre un à un, chacun dans son livre.</translation>
     </message>
     <message>
         <source>None of these files holds a dry bulb (ta), a wet bulb (tb) or a pressure (p), read at a moment: give at least one that does. (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun de ces fichiers ne contient de thermomètre sec (ta), mouillé (tb) ou de pression (p) lus à un moment : en donner au moins un. (%1)</translation>
     </message>
     <message>
         <source>No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune colonne ne dit l’heure : en nommer une par --map COLONNE=time, ou deux par =date et =hour. (%1)</translation>
     </message>
     <message>
         <source>The first line of %1 must name the columns: time (or date and clock), and rh or other_dry and other_wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La première ligne de %1 doit nommer les colonnes : time (ou date et clock), et rh ou other_dry et other_wet.</translation>
     </message>
     <message>
         <source>No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map COLUMN=wet. (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune colonne ne contient le thermomètre sec ou mouillé : les nommer par --map COLONNE=dry et --map COLONNE=wet. (%1)</translation>
     </message>
     <message>
         <source>There is no column %1 in the file: check the name in the --map option.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de colonne %1 dans le fichier : vérifier le nom dans l’option --map.</translation>
     </message>
     <message>
         <source>Two columns would be the same field (%1): say with --map which one it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux colonnes seraient le même champ (%1) : dire par --map laquelle c’est.</translation>
     </message>
     <message>
         <source>Stopped: nothing was imported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté : rien n’a été repris.</translation>
     </message>
     <message>
         <source>More than %1 lines have dates that can be read as day and month or as month and day: say with --date-order which it is, or import from a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus de %1 lignes ont des dates lisibles comme jour et mois ou comme mois et jour : dire par --date-order ce qui vaut, ou reprendre depuis un fichier.</translation>
     </message>
     <message>
         <source>The file has more lines than can be taken at once: split it and import the parts. (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier a plus de lignes qu’on n’en peut prendre d’un coup : le diviser et reprendre les parties. (%1)</translation>
     </message>
     <message>
         <source>“%1” has a year of two digits: write all four</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » a une année à deux chiffres : écrire les quatre</translation>
     </message>
     <message>
         <source>“%1” can be read as day and month or as month and day: write dates as 2025-03-01</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » se lit comme jour et mois ou comme mois et jour : écrire les dates comme 2025-03-01</translation>
     </message>
     <message>
         <source>“%1” is not a day of the calendar: check day and month</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour du calendrier : vérifier jour et mois</translation>
     </message>
     <message>
         <source>“%1” is not an hour of the day: check hour and minute</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une heure du jour : vérifier heure et minute</translation>
     </message>
     <message>
         <source>the time and the hour beside it lie more than half a day apart: check “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure et l’horloge à côté diffèrent de plus d’une demi-journée : vérifier « %1 »</translation>
     </message>
     <message>
         <source>“%1” in the column %2 has more than one mark: write one decimal mark and no groups</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dans la colonne %2 a plus d’une marque : écrire une seule marque décimale et pas de groupes</translation>
     </message>
     <message>
         <source>“%1” in the column %2 has too many digits: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dans la colonne %2 a trop de chiffres : vérifier</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a Beaufort force: write 0 to 12</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dans la colonne %2 n’est pas une force Beaufort : écrire 0 à 12</translation>
     </message>
     <message>
         <source>“%1” says that the value stands for a stretch of time, not for a moment: take what was read at a moment</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dit que la valeur vaut pour une durée, non pour un moment : prendre ce qui a été lu à un moment</translation>
     </message>
     <message>
         <source>the line has too many cells, as a decimal comma makes it in a file with commas between cells: use semicolons or decimal points</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne a trop de cellules, comme en fait une virgule décimale dans un fichier séparé par des virgules : utiliser des points-virgules ou des points décimaux</translation>
     </message>
     <message>
         <source>the line has more cells than the first line: look for a stray separator</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne a plus de cellules que la première : chercher un séparateur égaré</translation>
     </message>
     <message>
         <source>the line has fewer cells than the first line: complete it</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne a moins de cellules que la première : la compléter</translation>
     </message>
     <message>
         <source>a quotation mark is opened and never closed: close it or take it away</source>
-        <translation type="unfinished"></translation>
+        <translation>un guillemet est ouvert et jamais fermé : le fermer ou l’ôter</translation>
     </message>
     <message>
         <source>text follows a closing quotation mark: look at the quotation marks</source>
-        <translation type="unfinished"></translation>
+        <translation>du texte suit un guillemet fermant : regarder les guillemets</translation>
     </message>
     <message>
         <source>a quotation mark stands within the text: put the whole cell in quotation marks and double it</source>
-        <translation type="unfinished"></translation>
+        <translation>un guillemet se trouve dans le texte : mettre toute la cellule entre guillemets et le doubler</translation>
     </message>
     <message>
         <source>the line is longer than any reading can be: look for missing line ends</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne est plus longue qu’un relevé ne peut l’être : chercher des fins de ligne manquantes</translation>
     </message>
     <message>
         <source>the line holds a zero byte and is no text: save the file again as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne contient un octet nul et n’est pas du texte : enregistrer à nouveau le fichier en CSV</translation>
     </message>
     <message>
         <source>the line is broken UTF-16: save the file again as CSV in UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne est de l’UTF-16 abîmé : enregistrer à nouveau le fichier en CSV UTF-8</translation>
     </message>
     <message>
         <source>another line of the file holds the same moment: keep one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre ligne du fichier a le même moment : garder l’une des deux</translation>
     </message>
     <message>
         <source>no time is given: add it</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune heure n’est donnée : l’ajouter</translation>
     </message>
     <message>
         <source>“%1” is not a time that can be read: write it as 2025-03-01T09:00</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une heure lisible : l’écrire comme 2025-03-01T09:00</translation>
     </message>
     <message>
         <source>“%1” came twice that night, when the clocks went back: add the offset from UTC</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est venu deux fois cette nuit-là, quand les horloges ont été retardées : ajouter l’écart à l’UTC</translation>
     </message>
     <message>
         <source>“%1” never was on the clock, it was put forward that night: check the hour</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’a jamais été à l’horloge, avancée cette nuit-là : vérifier l’heure</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a number that can be read: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dans la colonne %2 n’est pas un nombre lisible : vérifier</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a word known there: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » dans la colonne %2 n’y est pas un mot connu : vérifier</translation>
     </message>
     <message>
         <source>nothing was read on this line: write a bulb, or the origin missing and why</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’a été lu sur cette ligne : écrire un thermomètre, ou l’origine missing et pourquoi</translation>
     </message>
     <message>
         <source>the line has more or fewer cells than the first line: look for a stray separator</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne a plus ou moins de cellules que la première : chercher un séparateur égaré</translation>
     </message>
     <message>
         <source>another line of the file holds the same hour: keep one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre ligne du fichier a la même heure : garder l’une des deux</translation>
     </message>
     <message>
         <source>the book holds a reading at this hour already: keep it, or import with --on-conflict revise</source>
-        <translation type="unfinished"></translation>
+        <translation>le livre a déjà un relevé à cette heure : le garder, ou reprendre avec --on-conflict revise</translation>
     </message>
     <message>
         <source>the line can&apos;t be read as CSV: look at its quotation marks</source>
-        <translation type="unfinished"></translation>
+        <translation>la ligne ne peut être lue comme CSV : regarder ses guillemets</translation>
     </message>
     <message>
         <source>left aside: it holds “%1”, for which the register has no place.</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé de côté : il contient « %1 », pour quoi le registre n’a pas de place.</translation>
     </message>
     <message>
         <source>left aside: its values are “%1” over a time, not read at a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé de côté : ses valeurs sont « %1 » sur une durée, non lues à un moment.</translation>
     </message>
     <message>
         <source>Type the %1 as read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taper %1 comme lu.</translation>
     </message>
     <message>
         <source>“%2” is not a number: type the %1 as read, like 7.3.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %2 » n’est pas un nombre : taper %1 comme lu, par exemple 7,3.</translation>
     </message>
     <message>
         <source>“%2” has more than one mark: type the %1 with one decimal mark, like 7.3.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %2 » a plus d’une marque : taper %1 avec une seule marque décimale, par exemple 7,3.</translation>
     </message>
     <message>
         <source>“%2” has too many digits: type the %1 as read, like 7.3.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %2 » a trop de chiffres : taper %1 comme lu, par exemple 7,3.</translation>
     </message>
     <message>
         <source>A time is needed: write it as 2025-03-01T09:00.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut une heure : l’écrire comme 2025-03-01T09:00.</translation>
     </message>
     <message>
         <source>“%1” is not a time: write it as 2025-03-01T09:00.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une heure : l’écrire comme 2025-03-01T09:00.</translation>
     </message>
     <message>
         <source>“%1” is not a day of the calendar: check day and month.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour du calendrier : vérifier jour et mois.</translation>
     </message>
     <message>
         <source>“%1” is not an hour of the day: check hour and minute.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une heure du jour : vérifier heure et minute.</translation>
     </message>
     <message>
         <source>A temperature outside −60…60 °C can&apos;t be worked with: read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne peut calculer avec une température hors de −60…60 °C : relire.</translation>
     </message>
     <message>
         <source>A pressure outside 300…1100 hPa can&apos;t be worked with: check it.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne peut calculer avec une pression hors de 300…1100 hPa : la vérifier.</translation>
     </message>
     <message>
         <source>This coefficient can&apos;t be: check it, such numbers lie near 0.0007 per kelvin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce coefficient est impossible : le vérifier, de tels nombres sont voisins de 0,0007 par kelvin.</translation>
     </message>
     <message>
         <source>Say whether the wick is water or ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire si la mousseline est en eau ou en glace.</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry bulb: read both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est au-dessus du sec : relire les deux.</translation>
     </message>
     <message>
         <source>The ice bulb stands too far above the dry bulb: read both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le thermomètre givré est trop au-dessus du sec : relire les deux.</translation>
     </message>
     <message>
         <source>Ice can&apos;t be warmer than 0 °C: say water, or read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La glace ne peut être plus chaude que 0 °C : dire eau, ou relire.</translation>
     </message>
     <message>
         <source>The bulbs stand too far apart: no air is that dry. Read both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont trop écartés : aucun air n’est si sec. Relire les deux.</translation>
     </message>
     <message>
         <source>The dew point lies below −60 °C and is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée est au-dessous de −60 °C et n’est pas donné.</translation>
     </message>
     <message>
         <source>The dew point lies above 60 °C and is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée est au-dessus de 60 °C et n’est pas donné.</translation>
     </message>
     <message>
         <source>No wet bulb belongs to this humidity: check the humidity and the dry bulb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun thermomètre mouillé ne correspond à cette humidité : vérifier l’humidité et le sec.</translation>
     </message>
 </context>
 <context>
@@ -1032,12 +1029,12 @@
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
         <extracomment>%1 a path, %2 the system&apos;s own reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message>
         <source>%1 is a book or another database, and nothing is written over one. Choose another name.</source>
         <extracomment>%1 a path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 est un livre ou une autre base de données, et on n’écrit par-dessus aucun. Choisir un autre nom.</translation>
     </message>
 </context>
 <context>
@@ -1045,2361 +1042,2356 @@
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
         <extracomment>%1 a path, %2 the system&apos;s own reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message>
         <source>The folder %1 could not be made. Choose another place and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier %1 n’a pu être créé. Choisir un autre endroit et réessayer.</translation>
     </message>
     <message>
         <source>%1 could not be drawn because of an error in the program. The files before it were written. Please report it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être dessiné à cause d’une erreur du programme. Les fichiers précédents ont été écrits. Merci de la signaler.</translation>
     </message>
 </context>
 <context>
     <name>FindingText</name>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>Read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire.</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>to confirm</source>
-        <translation type="unfinished"></translation>
+        <translation>à confirmer</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>impossible</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible</translation>
     </message>
     <message>
         <source>One bulb only</source>
-        <translation type="unfinished"></translation>
+        <translation>Un seul thermomètre</translation>
     </message>
     <message>
         <source>The wet bulb is missing, so there is no humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le thermomètre mouillé manque, donc pas d’humidité.</translation>
     </message>
     <message>
         <source>The dry bulb is missing, so there is no humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le thermomètre sec manque, donc pas d’humidité.</translation>
     </message>
     <message>
         <source>Read the other bulb if you still can; the one reading is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire l’autre thermomètre s’il est encore temps ; le relevé unique est gardé.</translation>
     </message>
     <message>
         <source>Wet bulb a touch above dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé un rien au-dessus du sec</translation>
     </message>
     <message>
         <source>The wet bulb stands %1 above the dry bulb. That is within reading error and taken as saturated air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est %1 au-dessus du sec. C’est dans l’erreur de lecture et compte comme air saturé.</translation>
     </message>
     <message>
         <source>Nothing to do in fog or drizzle. Otherwise look at the wick and read once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire par brouillard ou bruine. Sinon regarder la mousseline et relire une fois.</translation>
     </message>
     <message>
         <source>Wet bulb above dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé au-dessus du sec</translation>
     </message>
     <message>
         <source>The wet bulb stands %1 above the dry bulb, corrections included. A wet wick can only cool, so no humidity is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est %1 au-dessus du sec, corrections comprises. Une mousseline humide ne peut que refroidir, donc aucune humidité n’est calculée.</translation>
     </message>
     <message>
         <source>Read both again. Were the two numbers swapped, or one read ten or five off?</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux. Les nombres ont-ils été intervertis, ou l’un lu dix ou cinq à côté ?</translation>
     </message>
     <message>
         <source>Further apart than air allows</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus écartés que l’air ne le permet</translation>
     </message>
     <message>
         <source>The bulbs stand %1 apart. At this dry bulb even perfectly dry air brings them no further apart than %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont écartés de %1. À ce thermomètre sec, même un air tout à fait sec ne les écarte pas de plus de %2.</translation>
     </message>
     <message>
         <source>The bulbs stand %1 apart. Even perfectly dry air does not bring them that far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont écartés de %1. Même un air tout à fait sec ne les écarte pas autant.</translation>
     </message>
     <message>
         <source>Read both again. One of them may have been read ten or five off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux. L’un a pu être lu dix ou cinq à côté.</translation>
     </message>
     <message>
         <source>Very dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Air très sec</translation>
     </message>
     <message>
         <source>The humidity comes out at %1. Under %2 it is asked about.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’humidité est de %1. Au-dessous de %2, on demande.</translation>
     </message>
     <message>
         <source>Read both bulbs again. If it is so, keep it; where the air is often that dry, this limit can be lowered for the station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux. Si c’est bien cela, garder ; là où l’air est souvent si sec, ce seuil peut être abaissé pour la station.</translation>
     </message>
     <message>
         <source>Ice bulb above dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre givré au-dessus du sec</translation>
     </message>
     <message>
         <source>The ice bulb stands %1 above the dry bulb, as it may in freezing fog. Taken as saturated air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le thermomètre givré est %1 au-dessus du sec, comme il se peut dans un brouillard givrant. Compté comme air saturé.</translation>
     </message>
     <message>
         <source>Nothing to do in fog. Otherwise read both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire par brouillard. Sinon relire les deux.</translation>
     </message>
     <message>
         <source>Ice bulb too far above dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre givré trop au-dessus du sec</translation>
     </message>
     <message>
         <source>The ice bulb stands %1 above the dry bulb. That would be more than 100 %, so no humidity is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le thermomètre givré est %1 au-dessus du sec. Ce serait plus de 100 %, donc aucune humidité n’est calculée.</translation>
     </message>
     <message>
         <source>Read both again. If the wet bulb stays at 0.0, the water is still freezing: wait until it falls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux. Si le mouillé reste à 0,0, l’eau gèle encore : attendre qu’il baisse.</translation>
     </message>
     <message>
         <source>Ice above zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Glace au-dessus de zéro</translation>
     </message>
     <message>
         <source>Ice was given, but the wet bulb stands at %1. Ice can&apos;t be warmer than 0 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Glace a été dit, mais le mouillé est à %1. La glace ne peut être plus chaude que 0 °C.</translation>
     </message>
     <message>
         <source>Look at the wick: if it is wet, say water; if it is ice, read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder la mousseline : si elle est humide, dire eau ; si elle est en glace, relire.</translation>
     </message>
     <message>
         <source>Pressure out of range</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression hors limites</translation>
     </message>
     <message>
         <source>A pressure of %1 can&apos;t be worked with: the range is 300…1100 hPa.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne peut calculer avec une pression de %1 : la plage est 300…1100 hPa.</translation>
     </message>
     <message>
         <source>Check the pressure, or leave it empty: it is then worked out from the elevation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier la pression, ou la laisser vide : elle est alors calculée d’après l’altitude.</translation>
     </message>
     <message>
         <source>Temperature out of range</source>
-        <translation type="unfinished"></translation>
+        <translation>Température hors limites</translation>
     </message>
     <message>
         <source>%1 can&apos;t be worked with: the range is −60…60 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne peut calculer avec %1 : la plage est −60…60 °C.</translation>
     </message>
     <message>
         <source>Read again. Was the decimal mark lost?</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire. La virgule s’est-elle perdue ?</translation>
     </message>
     <message>
         <source>No coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de coefficient</translation>
     </message>
     <message>
         <source>The station is set to work with a psychrometer coefficient of its own, but none is on record, so there is no humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station doit calculer avec un coefficient psychrométrique propre, mais aucun n’est inscrit, donc pas d’humidité.</translation>
     </message>
     <message>
         <source>Enter that coefficient, or say how the air reaches the bulbs: in a screen, whirled, by a fan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire ce coefficient, ou dire comment l’air atteint les thermomètres : dans un abri, à la fronde, ventilé.</translation>
     </message>
     <message>
         <source>Dew point not given</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée non donné</translation>
     </message>
     <message>
         <source>The dew point lies below −60 °C, where it is not worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée est au-dessous de −60 °C, où il n’est pas calculé.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. The humidity stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire le thermomètre mouillé. L’humidité reste valable.</translation>
     </message>
     <message>
         <source>Below the tested range</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-dessous de la plage éprouvée</translation>
     </message>
     <message>
         <source>For a wick of water colder than −20 °C there are hardly any measurements to go by; the humidity may be up to 2 % off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour une mousseline en eau au-dessous de −20 °C il n’y a guère de mesures ; l’humidité peut être fausse de 2 %.</translation>
     </message>
     <message>
         <source>Nothing to do. An ice bulb is the surer reading in such cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire. Par un tel froid, un thermomètre givré est la lecture la plus sûre.</translation>
     </message>
     <message>
         <source>Pressure assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression supposée</translation>
     </message>
     <message>
         <source>No pressure and no elevation was given: 1013.25 hPa was used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni pression ni altitude : 1013,25 hPa a été pris.</translation>
     </message>
     <message>
         <source>Give the elevation with --elevation or the pressure with --pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner l’altitude par --elevation ou la pression par --pressure.</translation>
     </message>
     <message>
         <source>Below the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous l’échelle</translation>
     </message>
     <message>
         <source>The column of the %1 has gone into the bulb: there is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>La colonne du %1 est entrée dans le réservoir : il n’y a pas de nombre.</translation>
     </message>
     <message>
         <source>Nothing to do: it is kept as below scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire : c’est gardé comme « sous l’échelle ».</translation>
     </message>
     <message>
         <source>Off the thermometer&apos;s scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors de l’échelle du thermomètre</translation>
     </message>
     <message>
         <source>The %1 was read as %2, above the last mark of the scale at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le %1 a été lu %2, au-dessus du dernier trait de l’échelle à %3.</translation>
     </message>
     <message>
         <source>The %1 was read as %2, below the last mark of the scale at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le %1 a été lu %2, au-dessous du dernier trait de l’échelle à %3.</translation>
     </message>
     <message>
         <source>Read again. On an old page, look whether a figure was doubled or the decimal mark lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire. Sur une vieille page, regarder si un chiffre est doublé ou si la virgule manque.</translation>
     </message>
     <message>
         <source>Beyond what this season brings</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-delà de ce qu’apporte cette saison</translation>
     </message>
     <message>
         <source>The %1 was read as %2; in this latitude and season air rarely passes %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le %1 a été lu %2 ; à cette latitude et en cette saison l’air dépasse rarement %3.</translation>
     </message>
     <message>
         <source>Read again, and look at the tens of the scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire, et regarder les dizaines de l’échelle.</translation>
     </message>
     <message>
         <source>Dew point beyond what this season brings</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée au-delà de cette saison</translation>
     </message>
     <message>
         <source>The dew point comes out at %1; in this latitude and season it rarely passes %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée est de %1 ; à cette latitude et en cette saison il dépasse rarement %2.</translation>
     </message>
     <message>
         <source>Read both bulbs again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux thermomètres.</translation>
     </message>
     <message>
         <source>Unlikely pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression invraisemblable</translation>
     </message>
     <message>
         <source>The pressure was read as %1; at this elevation about %2 is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pression a été lue %1 ; à cette altitude, environ %2 est habituel.</translation>
     </message>
     <message>
         <source>The pressure was read as %1, which no station has.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pression a été lue %1, qu’aucune station n’a.</translation>
     </message>
     <message>
         <source>Give the pressure at the station, not the one reduced to sea level, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner la pression à la station, non celle réduite au niveau de la mer, ou la laisser vide.</translation>
     </message>
     <message>
         <source>Unusual for this month and hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhabituel pour ce mois et cette heure</translation>
     </message>
     <message>
         <source>The dew point of %1 lies far from what this month and hour brought here in %4 years. Between %2 and %3 nothing would be asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
     </message>
     <message>
         <source>The dry bulb of %1 lies far from what this month and hour brought here in %4 years. Between %2 and %3 nothing would be asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>La température de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
     </message>
     <message>
         <source>Read again. If it is so, keep it: records happen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire. Si c’est bien cela, garder : les records existent.</translation>
     </message>
     <message>
         <source>Fog, but dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Brouillard, mais air sec</translation>
     </message>
     <message>
         <source>Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du brouillard a été noté, mais l’humidité est de %1 ; par brouillard elle n’est presque jamais sous %2.</translation>
     </message>
     <message>
         <source>Look whether the wick is clean and wet, and whether it was fog or haze. Then read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder si la mousseline est propre et humide, et si c’était brouillard ou brume sèche. Puis relire.</translation>
     </message>
     <message>
         <source>Rain through dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Pluie à travers un air sec</translation>
     </message>
     <message>
         <source>Rain was noted at a humidity of %1. That happens, but seldom.</source>
-        <translation type="unfinished"></translation>
+        <translation>De la pluie a été notée à une humidité de %1. Cela arrive, mais rarement.</translation>
     </message>
     <message>
         <source>Nothing to do if the wick was clean and wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire si la mousseline était propre et humide.</translation>
     </message>
     <message>
         <source>Saturated, but no fog or rain noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Saturé, sans brouillard ni pluie notés</translation>
     </message>
     <message>
         <source>The humidity comes out at %1 without fog, rain or dew in the weather column.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’humidité est de %1 sans brouillard, pluie ni rosée dans la colonne du temps.</translation>
     </message>
     <message>
         <source>Look at the wick: is it wet? If not, wet it, wait and read again. If there was dew or fog, note it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder la mousseline : est-elle humide ? Sinon humecter, attendre et relire. S’il y avait rosée ou brouillard, le noter.</translation>
     </message>
     <message>
         <source>Look at the three numbers again: one of them was misread.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder à nouveau les trois nombres : l’un a été mal lu.</translation>
     </message>
     <message>
         <source>Maximum below minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Maximum au-dessous du minimum</translation>
     </message>
     <message>
         <source>The maximum of %1 stands below the minimum of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le maximum de %1 est au-dessous du minimum de %2.</translation>
     </message>
     <message>
         <source>Outside maximum and minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors du maximum et du minimum</translation>
     </message>
     <message>
         <source>The dry bulb of %1 stands above the maximum of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec de %1 est au-dessus du maximum de %2.</translation>
     </message>
     <message>
         <source>The dry bulb of %1 stands below the minimum of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec de %1 est au-dessous du minimum de %2.</translation>
     </message>
     <message>
         <source>Much colder than the last reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien plus froid qu’au dernier relevé</translation>
     </message>
     <message>
         <source>Much warmer than the last reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien plus chaud qu’au dernier relevé</translation>
     </message>
     <message>
         <source>The dry bulb went from %1 to %2 in %3 h.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec est passé de %1 à %2 en %3 h.</translation>
     </message>
     <message>
         <source>Read again. If the weather changed, keep it and say so in a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire. Si le temps a changé, garder et le dire dans une note.</translation>
     </message>
     <message>
         <source>Much drier than the last reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien plus sec qu’au dernier relevé</translation>
     </message>
     <message>
         <source>Much moister than the last reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien plus humide qu’au dernier relevé</translation>
     </message>
     <message>
         <source>The dew point went from %1 to %2 in %3 h.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée est passé de %1 à %2 en %3 h.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. If the air changed, keep it and say so in a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire le thermomètre mouillé. Si l’air a changé, garder et le dire dans une note.</translation>
     </message>
     <message>
         <source>The same pair again</source>
-        <translation type="unfinished"></translation>
+        <translation>De nouveau le même couple</translation>
     </message>
     <message>
         <source>The very same two numbers stand %1 times running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Exactement les deux mêmes nombres se suivent %1 fois.</translation>
     </message>
     <message>
         <source>Read both once more. If the air stands so still, keep it; with fog in the weather column nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire les deux une fois. Si l’air est si calme, garder ; avec du brouillard dans la colonne du temps, rien n’est demandé.</translation>
     </message>
     <message>
         <source>Two readings for one hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux relevés pour une heure</translation>
     </message>
     <message>
         <source>This hour stands twice with the same numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est là deux fois avec les mêmes nombres.</translation>
     </message>
     <message>
         <source>This hour stands twice with different numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est là deux fois avec des nombres différents.</translation>
     </message>
     <message>
         <source>Choose one and withdraw the other; both stay in the history.</source>
-        <translation type="unfinished"></translation>
+        <translation>En choisir un et retirer l’autre ; les deux restent dans l’histoire.</translation>
     </message>
     <message>
         <source>A day like another</source>
-        <translation type="unfinished"></translation>
+        <translation>Un jour comme un autre</translation>
     </message>
     <message>
         <source>All readings of this day are those of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous les relevés de ce jour sont ceux du %1.</translation>
     </message>
     <message>
         <source>Look at the page: was one day&apos;s line written twice? If both days are right, judge them sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder la page : la ligne d’un jour a-t-elle été écrite deux fois ? Si les deux jours sont justes, les juger valables.</translation>
     </message>
     <message>
         <source>Not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore</translation>
     </message>
     <message>
         <source>The time of this reading has not come yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’heure de ce relevé n’est pas encore venue.</translation>
     </message>
     <message>
         <source>Check date and hour, and the clock of this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier la date, l’heure et l’horloge de cet ordinateur.</translation>
     </message>
     <message>
         <source>Early</source>
-        <translation type="unfinished"></translation>
+        <translation>Tôt</translation>
     </message>
     <message>
         <source>Read %1 min before the hour. The true time is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu %1 min avant l’heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à faire.</translation>
     </message>
     <message>
         <source>Late</source>
-        <translation type="unfinished"></translation>
+        <translation>Tard</translation>
     </message>
     <message>
         <source>Read %1 min after the hour. The true time is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu %1 min après l’heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>A favoured tenth</source>
-        <translation type="unfinished"></translation>
+        <translation>Un dixième préféré</translation>
     </message>
     <message>
         <source>Of %1 readings of the %2, %3 end in %4; about one in ten is to be expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 lectures du %2, %3 finissent par %4 ; environ une sur dix est à attendre.</translation>
     </message>
     <message>
         <source>Read the tenths before the whole degrees, with the eye level with the column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire les dixièmes avant les degrés entiers, l’œil au niveau de la colonne.</translation>
     </message>
     <message>
         <source>A slip in reading or writing would explain these numbers better than the weather does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une méprise de lecture ou d’écriture expliquerait ces nombres mieux que le temps.</translation>
     </message>
     <message>
         <source>From the readings round it one would expect a dry bulb near %1 and a dew point near %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>D’après les relevés voisins on attendrait un sec près de %1 et un point de rosée près de %2.</translation>
     </message>
     <message>
         <source>Unlike the readings round it</source>
-        <translation type="unfinished"></translation>
+        <translation>Différent des relevés voisins</translation>
     </message>
     <message>
         <source>Read again. On an old page, compare with what is written there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relire. Sur une vieille page, comparer avec ce qui y est écrit.</translation>
     </message>
     <message>
         <source>Wet the wick, wait until the wet bulb has fallen and settled, and read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humecter la mousseline, attendre que le mouillé ait baissé et se soit stabilisé, et relire.</translation>
     </message>
     <message>
         <source>The wick may be drying</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline sèche peut-être</translation>
     </message>
     <message>
         <source>The wet bulb rose by %1 from whirl to whirl. It should only fall or stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé a monté de %1 d’un passage à l’autre. Il ne devrait que baisser ou rester.</translation>
     </message>
     <message>
         <source>The wick may be dry</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline est peut-être sèche</translation>
     </message>
     <message>
         <source>The bulbs stand only %1 apart. The air would hold far more moisture than in the last readings (%2 of vapour against %3), and no fog, rain or dew was noted to bring it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres ne sont écartés que de %1. L’air contiendrait bien plus de vapeur qu’aux derniers relevés (%2 contre %3), et ni brouillard, ni pluie, ni rosée n’est noté qui l’apporterait.</translation>
     </message>
     <message>
         <source>The wet bulb stands at %1, and it is not said whether the wick is water or ice. The answer changes the humidity, so none is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est à %1, et il n’est pas dit si la mousseline est en eau ou en glace. L’humidité en dépend, donc aucune n’est calculée.</translation>
     </message>
     <message>
         <source>Water would give %1, ice %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau donnerait %1, la glace %2.</translation>
     </message>
     <message>
         <source>Water or ice?</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau ou glace ?</translation>
     </message>
     <message>
         <source>Touch the wick with a splinter of wood: if it is soft, say water; if it is hard, say ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher la mousseline avec un éclat de bois : si elle est molle, dire eau ; si elle est dure, dire glace.</translation>
     </message>
     <message>
         <source>The wick may be thawing</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline dégèle peut-être</translation>
     </message>
     <message>
         <source>The wet bulb stands at %1 while the air is at %2: melting ice holds it there, and the humidity is not yet true.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est à %1 et l’air à %2 : la glace fondante l’y retient, et l’humidité n’est pas encore vraie.</translation>
     </message>
     <message>
         <source>Melt the ice with tepid water and wait until the wet bulb rises, then read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fondre la glace à l’eau tiède, attendre que le mouillé monte, puis relire.</translation>
     </message>
     <message>
         <source>The wick may be freezing</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline gèle peut-être</translation>
     </message>
     <message>
         <source>The wet bulb stands at %1 with the air at %2: while the water freezes it holds there, and the humidity comes out too high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est à %1 et l’air à %2 : tant que l’eau gèle il y reste, et l’humidité vient trop haute.</translation>
     </message>
     <message>
         <source>Wait until the wet bulb falls and settles, then read again and say ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendre que le mouillé baisse et se stabilise, puis relire et dire glace.</translation>
     </message>
     <message>
         <source>Is the wick ice?</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline est-elle en glace ?</translation>
     </message>
     <message>
         <source>Water was given at a wet bulb of %1. As ice the humidity would be %2 rather than %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau a été dit à un mouillé de %1. En glace, l’humidité serait %2 au lieu de %3.</translation>
     </message>
     <message>
         <source>Touch the wick with a piece of ice or a splinter of wood: if it is hard, say ice. If it is still wet, keep it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher la mousseline avec un bout de glace ou un éclat de bois : si elle est dure, dire glace. Si elle est encore humide, garder.</translation>
     </message>
 </context>
 <context>
     <name>HistoryText</name>
     <message>
         <source>wetted</source>
-        <translation type="unfinished"></translation>
+        <translation>humectée</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>changée</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>wet</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>weather</source>
-        <translation type="unfinished"></translation>
+        <translation>temps</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished"></translation>
+        <translation>vent</translation>
     </message>
     <message>
         <source>max</source>
-        <translation type="unfinished"></translation>
+        <translation>max</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>whirls, wet / dry</source>
-        <translation type="unfinished"></translation>
+        <translation>passages, mouillé / sec</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>observer</source>
-        <translation type="unfinished"></translation>
+        <translation>observateur</translation>
     </message>
     <message>
         <source>wick care</source>
-        <translation type="unfinished"></translation>
+        <translation>soin de la mousseline</translation>
     </message>
     <message>
         <source>read at</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à</translation>
     </message>
     <message>
         <source>hour</source>
-        <translation type="unfinished"></translation>
+        <translation>heure</translation>
     </message>
     <message>
         <source>reason</source>
-        <translation type="unfinished"></translation>
+        <translation>raison</translation>
     </message>
     <message>
         <source>origin</source>
-        <translation type="unfinished"></translation>
+        <translation>origine</translation>
     </message>
     <message>
         <source>judged</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé</translation>
     </message>
     <message>
         <source>paper</source>
-        <translation type="unfinished"></translation>
+        <translation>papier</translation>
     </message>
     <message>
         <source>missing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant : %1</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>retiré</translation>
     </message>
     <message>
         <source>no longer withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>n’est plus retiré</translation>
     </message>
     <message>
         <source>read back against the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné avec le papier</translation>
     </message>
     <message>
         <source>no longer read back</source>
-        <translation type="unfinished"></translation>
+        <translation>n’est plus collationné</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vide</translation>
     </message>
     <message>
         <source>%1 %2, was %3</source>
         <extracomment>%1 what, %2 new value, %3 old value</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, était %3</translation>
     </message>
 </context>
 <context>
     <name>InstrumentText</name>
     <message>
         <source>%1 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 °C</translation>
     </message>
     <message>
         <source>%1: no trend to be seen (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : aucune tendance visible (%2).</translation>
     </message>
     <message>
         <source>%1: %2, which is more than chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2, ce qui dépasse le hasard.</translation>
     </message>
     <message>
         <source>%1 to %2 %3, read to %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 %3, lu à %4</translation>
     </message>
     <message>
         <source>at %1 add %2</source>
-        <translation type="unfinished"></translation>
+        <translation>à %1 ajouter %2</translation>
     </message>
     <message>
         <source>%1 × 10⁻⁴ per degree</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × 10⁻⁴ par degré</translation>
     </message>
     <message>
         <source> ± %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation> ± %1 %</translation>
     </message>
     <message>
         <source>, ice %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, glace %1</translation>
     </message>
     <message>
         <source>a reference to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>une référence pour comparer</translation>
     </message>
     <message>
         <source>what will follow the station&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui succédera à celui de la station</translation>
     </message>
     <message>
         <source>the register has no reading within five minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>le registre n’a pas de relevé à moins de cinq minutes</translation>
     </message>
     <message>
         <source>the station&apos;s own reading gives no humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>le relevé propre de la station ne donne pas d’humidité</translation>
     </message>
     <message>
         <source>the other instrument&apos;s humidity is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>l’humidité de l’autre instrument manque</translation>
     </message>
     <message>
         <source>Nothing has been read yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a encore été lu.</translation>
     </message>
     <message>
         <source>The two differ by more than %1 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux diffèrent de plus de %1 °C.</translation>
     </message>
     <message>
         <source>They are a pair: no difference above %1 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est un couple : pas d’écart supérieur à %1 °C.</translation>
     </message>
     <message>
         <source>%1 at the ice point: %2 off ± %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 au point de glace : écart %2, ± %3.</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé</translation>
     </message>
     <message>
         <source>%1: dry is %2 against wet ± %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : le sec est à %2 du mouillé, ± %3.</translation>
     </message>
     <message>
         <source>In the bath, as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le bain, comme lu</translation>
     </message>
     <message>
         <source>In the bath, both corrected by the ice point</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le bain, les deux corrigés par le point de glace</translation>
     </message>
     <message>
         <source>A difference does not say which of them errs; the ice point does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un écart ne dit pas lequel se trompe ; le point de glace le dit.</translation>
     </message>
     <message>
         <source>The sensor agrees with every solution within ± 2 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le capteur s’accorde avec chaque solution à ± 2 %.</translation>
     </message>
     <message>
         <source>%1 of %2 solutions are read more than 2 % off.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 solutions sur %2 sont lues à plus de 2 % près.</translation>
     </message>
     <message>
         <source>%1: published %2 %, read %3 %, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : publié %2 %, lu %3 %, %4</translation>
     </message>
     <message>
         <source>The published values are of 25 °C; at this temperature they do not hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les valeurs publiées sont de 25 °C ; à cette température elles ne valent pas.</translation>
     </message>
     <message>
         <source>One solution says nothing of the rest of the range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une solution ne dit rien du reste de la plage.</translation>
     </message>
     <message>
         <source>Fewer than two readings stand beside one of the station&apos;s: nothing can be said yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins de deux relevés se trouvent à côté d’un de la station : on ne peut rien dire encore.</translation>
     </message>
     <message>
         <source>The station reads %1 % RH against the reference (95&#xa0;%), over %2 readings; one difference scatters by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station lit %1 % HR contre la référence (95 %), sur %2 relevés ; un écart isolé se disperse de %3.</translation>
     </message>
     <message>
         <source>%1 to %2 %: %3, n %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 % : %3, n %4</translation>
     </message>
     <message>
         <source>, scatter %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, dispersion %1</translation>
     </message>
     <message>
         <source>% RH for each degree of depression</source>
-        <translation type="unfinished"></translation>
+        <translation>% HR par degré d’écart</translation>
     </message>
     <message>
         <source>% RH for each step of wind</source>
-        <translation type="unfinished"></translation>
+        <translation>% HR par degré de vent</translation>
     </message>
     <message>
         <source>%1 readings gave no humidity and take no part.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés n’ont pas donné d’humidité et ne comptent pas.</translation>
     </message>
     <message>
         <source>%1 pairs with a depression of 3 °C or more, and 30 are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 couples avec un écart de 3 °C ou plus ; il en faut 30</translation>
     </message>
     <message>
         <source>%1 of %2 pairs have a depression under 3 °C, where the coefficient hardly shows</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 couples sur %2 ont un écart de moins de 3 °C, où le coefficient se voit à peine</translation>
     </message>
     <message>
         <source>the depressions lie between %1 and %2 °C, and they must span 3 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>les écarts vont de %1 à %2 °C et doivent couvrir 3 °C</translation>
     </message>
     <message>
         <source>no psychrometer has such a coefficient: look at units, wick and times</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun psychromètre n’a un tel coefficient : regarder unités, mousseline et heures</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau</translation>
     </message>
     <message>
         <source>Ice</source>
-        <translation type="unfinished"></translation>
+        <translation>Glace</translation>
     </message>
     <message>
         <source>%1: coefficient %2 × 10⁻⁴ per degree, standard error %3, 95 % from %4 to %5, %6 pairs, depressions %7 to %8 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : coefficient %2 × 10⁻⁴ par degré, erreur type %3, 95 % de %4 à %5, %6 couples, écarts de %7 à %8 °C.</translation>
     </message>
     <message>
         <source>The evidence is enough to use it, with ± %1 % (standard).</source>
-        <translation type="unfinished"></translation>
+        <translation>Les preuves suffisent pour l’employer, à ± %1 % (type).</translation>
     </message>
     <message>
         <source>%1: not enough to use it: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : pas assez pour l’employer : %2.</translation>
     </message>
     <message>
         <source>What is left over, hPa for each degree of depression</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui reste, hPa par degré d’écart</translation>
     </message>
     <message>
         <source>What is left over, hPa for each step of wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui reste, hPa par degré de vent</translation>
     </message>
     <message>
         <source>%1 common readings: with fewer than 30 nothing is decided. Go on side by side.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés communs : sous 30, rien n’est décidé. Continuer côte à côte.</translation>
     </message>
     <message>
         <source>The two agree within 0.2 °C and 3 % RH: the records may be joined as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux s’accordent à 0,2 °C et 3 % HR : les séries peuvent être jointes telles quelles.</translation>
     </message>
     <message>
         <source>The two differ: the record breaks here, and averages must not be pooled across it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux diffèrent : la série se rompt ici, et les moyennes ne doivent pas l’enjamber.</translation>
     </message>
     <message>
         <source>The readings do not decide it yet. Go on side by side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les relevés ne décident pas encore. Continuer côte à côte.</translation>
     </message>
     <message>
         <source>%1, new against old: %2 %3 (95&#xa0;%)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nouveau contre ancien : %2 %3 (95 %)</translation>
     </message>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé</translation>
     </message>
     <message>
         <source>Relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative</translation>
     </message>
     <message>
         <source>Dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée</translation>
     </message>
     <message>
         <source>%1 common readings in %2 of the 12 months.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés communs dans %2 des 12 mois.</translation>
     </message>
     <message>
         <source>A season that was not seen may differ: a whole year is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une saison non vue peut différer : une année entière vaut mieux.</translation>
     </message>
 </context>
 <context>
     <name>InstrumentsPage</name>
     <message>
         <source>wetted</source>
-        <translation type="unfinished"></translation>
+        <translation>humectée</translation>
     </message>
 </context>
 <context>
     <name>LimitChangeTextContext</name>
     <message>
         <source>The rules with limits are %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les règles à seuils sont %1.</translation>
     </message>
     <message>
         <source>That rule has %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette règle a %1.</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé</translation>
     </message>
     <message numerus="yes">
         <source>%n readings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé || %n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>There is no limit %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de seuil %1. %2</translation>
     </message>
     <message>
         <source>%1 stays at %2: the humidity itself is worked out with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 reste à %2 : l’humidité elle-même en est calculée.</translation>
     </message>
     <message>
         <source>%1 counts %2: give a whole number from %3 instead of %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 compte %2 : donner un nombre entier à partir de %3 au lieu de %4.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2, above %3 at %4: give %4 or less, or change both.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être %2, au-dessus de %3 à %4 : donner %4 ou moins, ou changer les deux.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2, below %3 at %4: give %4 or more, or change both.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être %2, au-dessous de %3 à %4 : donner %4 ou plus, ou changer les deux.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2: it may be %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être %2 : possible est %3.</translation>
     </message>
     <message>
         <source>that</source>
-        <translation type="unfinished"></translation>
+        <translation>cela</translation>
     </message>
     <message>
         <source>There are no readings yet that this could change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a encore aucun relevé que cela pourrait changer.</translation>
     </message>
     <message>
         <source>Of %1 in the book none would be judged otherwise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des %1 du livre, aucun ne serait jugé autrement.</translation>
     </message>
     <message>
         <source>%1 that are quiet now would be asked about</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aujourd’hui tranquilles feraient l’objet d’une question</translation>
     </message>
     <message>
         <source>%1 would be asked about no longer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’en feraient plus l’objet</translation>
     </message>
     <message>
         <source>%1 more would be left out of means until judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de plus resteraient hors des moyennes jusqu’au jugement</translation>
     </message>
     <message>
         <source>%1 would count in means again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 compteraient de nouveau dans les moyennes</translation>
     </message>
     <message>
         <source>Of %1 in the book %2 would be judged otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Des %1 du livre, %2 seraient jugés autrement</translation>
     </message>
 </context>
 <context>
     <name>LimitText</name>
     <message>
         <source>Air too hot or too cold for the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Air trop chaud ou trop froid pour la saison</translation>
     </message>
     <message>
         <source>Marks a bulb beyond what air does at this latitude and in this half of the year. The first pair is doubtful, the outer pair wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque une température au-delà de ce que fait l’air à cette latitude et en cette moitié de l’année. La première paire est douteuse, la paire extérieure erronée.</translation>
     </message>
     <message>
         <source>Dew point too high or too low for the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée trop haut ou trop bas pour la saison</translation>
     </message>
     <message>
         <source>Marks a dew point that air hardly ever has. Used in summer poleward of the latitude above and in winter towards the equator; in the other half-years the temperature limits serve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque un point de rosée que l’air n’a presque jamais. Sert en été vers le pôle au-delà de la latitude ci-dessus et en hiver vers l’équateur ; dans les autres moitiés de l’année, les seuils de température servent.</translation>
     </message>
     <message>
         <source>Pressure that can&apos;t be</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression impossible</translation>
     </message>
     <message>
         <source>Marks a pressure that no station has, or one far from what this elevation makes usual: often the sea-level value was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque une pression qu’aucune station n’a, ou loin de ce que cette altitude rend habituel : souvent c’est celle du niveau de la mer.</translation>
     </message>
     <message>
         <source>Wet bulb above dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé au-dessus du sec</translation>
     </message>
     <message>
         <source>A wet wick can only cool. A little above counts as reading error and is taken as saturated air; more is doubtful.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une mousseline humide ne peut que refroidir. Un peu au-dessus compte comme erreur de lecture et air saturé ; davantage est douteux.</translation>
     </message>
     <message>
         <source>Very dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Air très sec</translation>
     </message>
     <message>
         <source>Asks you to read again when the air seems drier than it usually gets. Lower it where the air really is that dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prie de relire quand l’air paraît plus sec que d’habitude. L’abaisser là où l’air est vraiment si sec.</translation>
     </message>
     <message>
         <source>Wick run dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline desséchée</translation>
     </message>
     <message>
         <source>A dry wick reads like a dry bulb: the bulbs stand close together, and the air seems to hold far more vapour than just before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une mousseline sèche lit comme un thermomètre sec : les deux sont proches, et l’air semble contenir bien plus de vapeur que juste avant.</translation>
     </message>
     <message>
         <source>Wick freezing or thawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline qui gèle ou dégèle</translation>
     </message>
     <message>
         <source>While a wick freezes or thaws the wet bulb stands at 0.0 °C and tells nothing. Looks for frost in the last readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tant qu’une mousseline gèle ou dégèle, le mouillé reste à 0,0 °C et ne dit rien. Cherche le gel dans les derniers relevés.</translation>
     </message>
     <message>
         <source>Ice taken for water</source>
-        <translation type="unfinished"></translation>
+        <translation>Glace prise pour de l’eau</translation>
     </message>
     <message>
         <source>Asks whether the wick is ice where water was given well below zero and the answer changes the humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demande si la mousseline est en glace là où eau a été dit bien au-dessous de zéro et où la réponse change l’humidité.</translation>
     </message>
     <message>
         <source>Sudden change of temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Saut brusque de température</translation>
     </message>
     <message>
         <source>Asks you to confirm a jump since the last reading. Raise it where the days swing widely.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prie de confirmer un saut depuis le dernier relevé. Le relever là où les jours varient beaucoup.</translation>
     </message>
     <message>
         <source>Sudden change of dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Saut brusque du point de rosée</translation>
     </message>
     <message>
         <source>Asks you to confirm a jump of the moisture since the last reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prie de confirmer un saut de l’humidité depuis le dernier relevé.</translation>
     </message>
     <message>
         <source>The same pair again and again</source>
-        <translation type="unfinished"></translation>
+        <translation>Encore et encore le même couple</translation>
     </message>
     <message>
         <source>Asks whether a line was copied when the very same pair stands several times running. Quiet in fog.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demande si une ligne a été recopiée quand exactement le même couple se suit plusieurs fois. Muet par brouillard.</translation>
     </message>
     <message>
         <source>A favoured last figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Un dernier chiffre préféré</translation>
     </message>
     <message>
         <source>Tells, privately, when one tenth is written far oftener than the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dit, en privé, quand un dixième est écrit bien plus souvent que les autres.</translation>
     </message>
     <message>
         <source>A day like another</source>
-        <translation type="unfinished"></translation>
+        <translation>Un jour comme un autre</translation>
     </message>
     <message>
         <source>Marks a day whose readings all equal those of an earlier day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque un jour dont tous les relevés égalent ceux d’un jour antérieur.</translation>
     </message>
     <message>
         <source>Read early</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu tôt</translation>
     </message>
     <message>
         <source>Notes a reading made well before its hour. The true time is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Note un relevé fait bien avant son heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>Read late</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu tard</translation>
     </message>
     <message>
         <source>Notes a reading made well after its hour. The true time is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Note un relevé fait bien après son heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>Time not yet come</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure pas encore venue</translation>
     </message>
     <message>
         <source>Marks a reading whose time lies ahead of this computer&apos;s clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque un relevé dont l’heure est en avance sur l’horloge de cet ordinateur.</translation>
     </message>
     <message>
         <source>Unusual for this month and hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhabituel pour ce mois et cette heure</translation>
     </message>
     <message>
         <source>Compares a reading with the same month and hour of this station&apos;s other years and asks about what lies far outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compare un relevé avec le même mois et la même heure des autres années de cette station et demande ce qui en est loin.</translation>
     </message>
     <message>
         <source>Fog, but dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Brouillard, mais air sec</translation>
     </message>
     <message>
         <source>Asks about the wick or the remark when fog was noted and the air seems too dry for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>S’enquiert de la mousseline ou de la remarque quand du brouillard est noté et que l’air paraît trop sec.</translation>
     </message>
     <message>
         <source>Rain through dry air</source>
-        <translation type="unfinished"></translation>
+        <translation>Pluie à travers un air sec</translation>
     </message>
     <message>
         <source>Notes rain in dry air: it happens, but seldom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Note la pluie dans un air sec : cela arrive, mais rarement.</translation>
     </message>
     <message>
         <source>Outside maximum and minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors du maximum et du minimum</translation>
     </message>
     <message>
         <source>Asks which was misread when the dry bulb stands outside the maximum and minimum that were read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demande ce qui a été mal lu quand le sec est hors du maximum et du minimum lus.</translation>
     </message>
     <message>
         <source>The month&apos;s numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Les nombres du mois</translation>
     </message>
     <message>
         <source>When a month has too few readings for a mean, and which days are counted as damp or dry. The stricter rule is 5 and 3 days. Holds for whole months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand un mois a trop peu de relevés pour une moyenne, et quels jours comptent comme humides ou secs. La règle plus stricte est 5 et 3 jours. Vaut pour des mois entiers.</translation>
     </message>
     <message>
         <source>Saturated in fine weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Saturé par beau temps</translation>
     </message>
     <message>
         <source>Asks about the wick when the air seems saturated and neither fog nor rain nor dew was noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>S’enquiert de la mousseline quand l’air paraît saturé et que ni brouillard, ni pluie, ni rosée n’est noté.</translation>
     </message>
     <message>
         <source>Unlike the readings round it</source>
-        <translation type="unfinished"></translation>
+        <translation>Différent des relevés voisins</translation>
     </message>
     <message>
         <source>Marks a reading that a slip of the pen explains better than the weather does. Higher marks more readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque un relevé qu’une méprise explique mieux que le temps. Plus haut marque plus de relevés.</translation>
     </message>
     <message>
         <source>latitude that parts high from low</source>
-        <translation type="unfinished"></translation>
+        <translation>latitude qui sépare hautes et basses</translation>
     </message>
     <message>
         <source>high latitude, summer: doubtful below</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, été : douteux sous</translation>
     </message>
     <message>
         <source>high latitude, summer: doubtful above</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, été : douteux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, summer: wrong below</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, été : faux sous</translation>
     </message>
     <message>
         <source>high latitude, summer: wrong above</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, été : faux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, winter: doubtful below</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, hiver : douteux sous</translation>
     </message>
     <message>
         <source>high latitude, winter: doubtful above</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, hiver : douteux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, winter: wrong below</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, hiver : faux sous</translation>
     </message>
     <message>
         <source>high latitude, winter: wrong above</source>
-        <translation type="unfinished"></translation>
+        <translation>haute latitude, hiver : faux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, summer: doubtful below</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, été : douteux sous</translation>
     </message>
     <message>
         <source>low latitude, summer: doubtful above</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, été : douteux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, summer: wrong below</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, été : faux sous</translation>
     </message>
     <message>
         <source>low latitude, summer: wrong above</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, été : faux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, winter: doubtful below</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, hiver : douteux sous</translation>
     </message>
     <message>
         <source>low latitude, winter: doubtful above</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, hiver : douteux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, winter: wrong below</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, hiver : faux sous</translation>
     </message>
     <message>
         <source>low latitude, winter: wrong above</source>
-        <translation type="unfinished"></translation>
+        <translation>basse latitude, hiver : faux au-dessus de</translation>
     </message>
     <message>
         <source>doubtful below</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux sous</translation>
     </message>
     <message>
         <source>doubtful above</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux au-dessus de</translation>
     </message>
     <message>
         <source>wrong below</source>
-        <translation type="unfinished"></translation>
+        <translation>faux sous</translation>
     </message>
     <message>
         <source>wrong above</source>
-        <translation type="unfinished"></translation>
+        <translation>faux au-dessus de</translation>
     </message>
     <message>
         <source>doubtful farther from the usual than</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux plus loin de l’habituel que</translation>
     </message>
     <message>
         <source>reading error up to</source>
-        <translation type="unfinished"></translation>
+        <translation>erreur de lecture jusqu’à</translation>
     </message>
     <message>
         <source>ask below a humidity of</source>
-        <translation type="unfinished"></translation>
+        <translation>demander sous une humidité de</translation>
     </message>
     <message>
         <source>bulbs closer together than</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètres plus proches que</translation>
     </message>
     <message>
         <source>vapour at least so many times that of before</source>
-        <translation type="unfinished"></translation>
+        <translation>vapeur au moins tant de fois celle d’avant</translation>
     </message>
     <message>
         <source>vapour more than before by</source>
-        <translation type="unfinished"></translation>
+        <translation>vapeur de plus qu’avant de</translation>
     </message>
     <message>
         <source>looks back</source>
-        <translation type="unfinished"></translation>
+        <translation>regarde en arrière</translation>
     </message>
     <message>
         <source>or wet bulb rising from whirl to whirl by</source>
-        <translation type="unfinished"></translation>
+        <translation>ou mouillé montant d’un passage à l’autre de</translation>
     </message>
     <message>
         <source>a thaw: air warmer than before by</source>
-        <translation type="unfinished"></translation>
+        <translation>un dégel : air plus chaud qu’avant de</translation>
     </message>
     <message>
         <source>ask with a wet bulb below</source>
-        <translation type="unfinished"></translation>
+        <translation>demander à un mouillé sous</translation>
     </message>
     <message>
         <source>where the humidity would differ by more than</source>
-        <translation type="unfinished"></translation>
+        <translation>là où l’humidité différerait de plus de</translation>
     </message>
     <message>
         <source>change within 3 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>changement en 3 heures</translation>
     </message>
     <message>
         <source>change within 6 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>changement en 6 heures</translation>
     </message>
     <message>
         <source>change within 12 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>changement en 12 heures</translation>
     </message>
     <message>
         <source>times running, read to tenths</source>
-        <translation type="unfinished"></translation>
+        <translation>fois de suite, lu aux dixièmes</translation>
     </message>
     <message>
         <source>times running, read to half degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>fois de suite, lu aux demi-degrés</translation>
     </message>
     <message>
         <source>times running, read to whole degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>fois de suite, lu aux degrés entiers</translation>
     </message>
     <message>
         <source>a gap longer than this ends the run</source>
-        <translation type="unfinished"></translation>
+        <translation>une lacune plus longue met fin à la suite</translation>
     </message>
     <message>
         <source>only with at least</source>
-        <translation type="unfinished"></translation>
+        <translation>seulement avec au moins</translation>
     </message>
     <message>
         <source>how uneven the figures are (chi-square)</source>
-        <translation type="unfinished"></translation>
+        <translation>inégalité des chiffres (khi carré)</translation>
     </message>
     <message>
         <source>equal readings, read to tenths</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés égaux, lus aux dixièmes</translation>
     </message>
     <message>
         <source>equal readings, read more coarsely</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés égaux, lus plus grossièrement</translation>
     </message>
     <message>
         <source>by more than</source>
-        <translation type="unfinished"></translation>
+        <translation>de plus de</translation>
     </message>
     <message>
         <source>how far outside the middle half, in widths of it</source>
-        <translation type="unfinished"></translation>
+        <translation>combien hors de la moitié centrale, en largeurs</translation>
     </message>
     <message>
         <source>note below a humidity of</source>
-        <translation type="unfinished"></translation>
+        <translation>noter sous une humidité de</translation>
     </message>
     <message>
         <source>ask from a humidity of</source>
-        <translation type="unfinished"></translation>
+        <translation>demander à partir d’une humidité de</translation>
     </message>
     <message>
         <source>also the next maximum and minimum within</source>
-        <translation type="unfinished"></translation>
+        <translation>aussi les prochains maximum et minimum dans</translation>
     </message>
     <message>
         <source>no mean with so many days missing</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de moyenne avec tant de jours manquants</translation>
     </message>
     <message>
         <source>no mean with so many missing in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de moyenne avec tant de jours manquants de suite</translation>
     </message>
     <message>
         <source>count days at or above a humidity of</source>
-        <translation type="unfinished"></translation>
+        <translation>compter les jours à une humidité d’au moins</translation>
     </message>
     <message>
         <source>count days at or below a humidity of</source>
-        <translation type="unfinished"></translation>
+        <translation>compter les jours à une humidité d’au plus</translation>
     </message>
     <message>
         <source>mark where belief in the reading falls below</source>
-        <translation type="unfinished"></translation>
+        <translation>marquer quand la confiance dans le relevé passe sous</translation>
     </message>
     <message>
         <source>readings</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>jours</translation>
     </message>
     <message>
         <source>years</source>
-        <translation type="unfinished"></translation>
+        <translation>ans</translation>
     </message>
     <message>
         <source>h</source>
-        <translation type="unfinished"></translation>
+        <translation>h</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>widths</source>
-        <translation type="unfinished"></translation>
+        <translation>largeurs</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>usage courant, sans source</translation>
     </message>
     <message>
         <source>WMO-No. 1203, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>OMM-N° 1203, de mémoire</translation>
     </message>
     <message>
         <source>our judgement</source>
-        <translation type="unfinished"></translation>
+        <translation>notre jugement</translation>
     </message>
     <message>
         <source>computed</source>
-        <translation type="unfinished"></translation>
+        <translation>calculé</translation>
     </message>
 </context>
 <context>
     <name>PageCellText</name>
     <message>
         <source>Write the wind as a Beaufort force, a whole number from 0 to 12; “%1” is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le vent comme force Beaufort, un nombre entier de 0 à 12 ; « %1 » n’en est pas une.</translation>
     </message>
     <message>
         <source>Write w for water or i for ice; “%1” is neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire w pour eau ou i pour glace ; « %1 » n’est ni l’un ni l’autre.</translation>
     </message>
     <message>
         <source>Write the weather so that it can&apos;t be two things: %1, or 0 for none. “%2” is not clear; a remark in other words goes into the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le temps de sorte qu’il n’ait qu’un sens : %1, ou 0 pour rien. « %2 » n’est pas clair ; une remarque en d’autres mots va dans la note.</translation>
     </message>
     <message>
         <source>Say why nothing was read: %1; or m and your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire pourquoi rien n’a été lu : %1 ; ou m et vos propres mots.</translation>
     </message>
     <message>
         <source>A bulb&apos;s reading is written out on every line; only a missing line is repeated so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé s’écrit en entier sur chaque ligne ; seule une ligne manquante se répète ainsi.</translation>
     </message>
     <message>
         <source>There is no line above to repeat: write the cell out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de ligne au-dessus à répéter : écrire la cellule en entier.</translation>
     </message>
     <message>
         <source>illegible</source>
-        <translation type="unfinished"></translation>
+        <translation>illisible</translation>
     </message>
 </context>
 <context>
     <name>PairText</name>
     <message>
         <source>Dry and wet bulb, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec et mouillé, %1</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>depression</source>
-        <translation type="unfinished"></translation>
+        <translation>écart</translation>
     </message>
 </context>
 <context>
     <name>PaperText</name>
     <message>
         <source>station</source>
-        <translation type="unfinished"></translation>
+        <translation>station</translation>
     </message>
     <message>
         <source>height, m</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur, m</translation>
     </message>
     <message>
         <source>hour</source>
-        <translation type="unfinished"></translation>
+        <translation>heure</translation>
     </message>
     <message>
         <source>n of</source>
-        <translation type="unfinished"></translation>
+        <translation>n sur</translation>
     </message>
     <message>
         <source>mean RH</source>
-        <translation type="unfinished"></translation>
+        <translation>HR moy.</translation>
     </message>
     <message>
         <source>highest</source>
-        <translation type="unfinished"></translation>
+        <translation>maximale</translation>
     </message>
     <message>
         <source>lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>minimale</translation>
     </message>
     <message>
         <source>mean e, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>e moy., hPa</translation>
     </message>
     <message>
         <source>its dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>son p. de rosée</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>The club&apos;s stations · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Les stations du club · %1</translation>
     </message>
     <message>
         <source>At observing hours; RH relative humidity, e vapour pressure, dew point in °C. n readings that count, of the days of the month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aux heures d’observation ; HR humidité relative, e tension de vapeur, point de rosée en °C. n relevés qui comptent, sur les jours du mois.</translation>
     </message>
     <message>
         <source>Thermometers that hang differently read differently in the same air, and so do other hours and heights: the groups below are not for ranking one another, and stations stand in alphabetical order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des thermomètres exposés autrement lisent autre chose dans le même air, et de même d’autres heures et altitudes : les groupes ci-dessous ne sont pas à classer entre eux, et les stations suivent l’alphabet.</translation>
     </message>
     <message>
         <source>Reading %1 in my place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire %1 à ma place</translation>
     </message>
     <message>
         <source>In doubt ask</source>
-        <translation type="unfinished"></translation>
+        <translation>En cas de doute, demander à</translation>
     </message>
     <message>
         <source>Before you go out</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant de sortir</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture</translation>
     </message>
     <message>
         <source>In frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Par gel</translation>
     </message>
     <message>
         <source>Wick and water</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline et eau</translation>
     </message>
     <message>
         <source>When something is not right</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand quelque chose ne va pas</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Prudence</translation>
     </message>
     <message>
         <source>when</source>
-        <translation type="unfinished"></translation>
+        <translation>quand</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>où</translation>
     </message>
     <message>
         <source>read to</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à</translation>
     </message>
     <message>
         <source>away</source>
         <extracomment>%1 and %2 are dates, %3 a deputy&apos;s initials</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>absent</translation>
     </message>
     <message>
         <source>%1 to %2; %3 reads</source>
-        <translation type="unfinished"></translation>
+        <translation>du %1 au %2 ; %3 lit</translation>
     </message>
     <message>
         <source>Half an hour ahead hang the instrument outdoors in the shade. Look at the wick: clean, wet, tight round the bulb. Look for a break in each column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une demi-heure avant, suspendre l’instrument dehors à l’ombre. Regarder la mousseline : propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
     </message>
     <message>
         <source>Check the cord and the swivel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier le cordon et l’émerillon.</translation>
     </message>
     <message>
         <source>Look at the wick when you open the screen: clean, wet, tight round the bulb. Look for a break in each column.</source>
-        <translation type="unfinished"></translation>
+        <translation>En ouvrant l’abri, regarder la mousseline : propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
     </message>
     <message>
         <source>Stand in the shade and face the wind, arm out, nobody and nothing within 1.5 m. Whirl for about a minute at two turns a second, stop, and read the wet bulb first, at once, then the dry bulb. Whirl again until the wet bulb falls no further; the lowest counts, with the dry bulb beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se tenir à l’ombre face au vent, bras tendu, personne ni rien à moins de 1,5 m. Tourner environ une minute à deux tours par seconde, arrêter, lire aussitôt le mouillé d’abord, puis le sec. Tourner encore jusqu’à ce que le mouillé ne baisse plus ; le plus bas compte, avec le sec à côté.</translation>
     </message>
     <message>
         <source>Read the dry bulb first, then the wet bulb, quickly and without breathing on them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire le sec d’abord, puis le mouillé, vite et sans souffler dessus.</translation>
     </message>
     <message>
         <source>Eye level with the top of the column. Tenths first, whole degrees after, then look once more whether you are ten off.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’œil au niveau du bout de la colonne. Les dixièmes d’abord, les degrés ensuite, puis regarder encore si ce n’est pas dix à côté.</translation>
     </message>
     <message>
         <source>Write both down as read, with the time and your initials, before you do anything else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire les deux comme lus, avec l’heure et vos initiales, avant toute autre chose.</translation>
     </message>
     <message>
         <source>32 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>32 °F</translation>
     </message>
     <message>
         <source>0 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>0 °C</translation>
     </message>
     <message>
         <source>With the wet bulb at %1 or below say whether the wick holds water or ice: touch it, or watch whether the column stands still at %1 on its way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand le mouillé est à %1 ou au-dessous, dire si la mousseline est en eau ou en glace : la toucher, ou voir si la colonne s’arrête à %1 en descendant.</translation>
     </message>
     <message>
         <source>Wet the wick a quarter of an hour ahead and let it freeze before you whirl.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humecter la mousseline un quart d’heure avant et la laisser geler avant de tourner.</translation>
     </message>
     <message>
         <source>Take the reservoir away. A quarter of an hour ahead brush on a thin film of ice-cold water; melt thick ice off first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter le réservoir d’eau. Un quart d’heure avant, passer au pinceau un mince film d’eau glacée ; fondre d’abord la glace épaisse.</translation>
     </message>
     <message>
         <source>After a thaw old ice holds the bulb at %1: melt it with tepid water and wait until the column has risen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Après un dégel, la vieille glace retient le thermomètre à %1 : la fondre à l’eau tiède et attendre que la colonne ait monté.</translation>
     </message>
     <message>
         <source>Distilled or rain water only, never from the tap. Do not touch the wick with your fingers. Put on a new one when it is yellow, frayed or beads the water; write that down too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau distillée ou de pluie seulement, jamais du robinet. Ne pas toucher la mousseline des doigts. En mettre une neuve quand elle est jaune, effilochée ou que l’eau y perle ; l’écrire aussi.</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry one, or both read the same in clear dry weather: read again, wet the wick, wait, read once more. Write down what you read even if it looks wrong, and say so beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est au-dessus du sec, ou les deux lisent pareil par temps clair et sec : relire, humecter, attendre, relire. Écrire ce qui a été lu même si cela paraît faux, et le dire à côté.</translation>
     </message>
     <message>
         <source>Missed an hour? Leave it empty and say why. A reading made late is written with its true time. Nothing is made up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une heure manquée ? La laisser vide et dire pourquoi. Un relevé tardif s’écrit avec son heure vraie. Rien ne s’invente.</translation>
     </message>
     <message>
         <source>Deputy&apos;s card · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Carte du remplaçant · %1</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>dry less wet, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sec moins mouillé, %1</translation>
     </message>
     <message>
         <source>Humidity table</source>
-        <translation type="unfinished"></translation>
+        <translation>Table psychrométrique</translation>
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hPa</translation>
     </message>
     <message>
         <source>fitted at this station</source>
-        <translation type="unfinished"></translation>
+        <translation>déterminé à cette station</translation>
     </message>
     <message>
         <source>coefficient %1 × 10⁻⁴ per K at 0 °C (%2)</source>
         <extracomment>%1 a number, %2 where it comes from</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>coefficient %1 × 10⁻⁴ par K à 0 °C (%2)</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, %</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>water on the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>eau sur la mousseline</translation>
     </message>
     <message>
         <source>ICE on the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>GLACE sur la mousseline</translation>
     </message>
     <message>
         <source>Find the dry bulb at the side, dry less wet at the top: the figure where they meet. Halfway between two figures take the middle. With ice on the wick use the pages that say so, also for a dry bulb above freezing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher le sec au bord, sec moins mouillé en haut : le nombre où ils se rencontrent. Entre deux nombres, prendre le milieu. Avec de la glace, prendre les pages qui le disent, même pour un sec au-dessus de zéro.</translation>
     </message>
     <message>
         <source>%1, %2, %3. Within 1 % from %4 to %5 hPa.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3. À 1 % près de %4 à %5 hPa.</translation>
     </message>
     <message>
         <source>Only for thermometers exposed as named above: in stiller air the wet bulb reads too high, and so does the humidity. Relative humidity is over liquid water, also with ice on the wick. Not for aviation, heat stress, spraying, food or process safety, medical or legal decisions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seulement pour des thermomètres exposés comme dit ci-dessus : dans un air plus calme le mouillé lit trop haut, et l’humidité aussi. L’humidité relative vaut sur l’eau liquide, même avec de la glace. Non pour l’aviation, le stress thermique, les traitements, la sécurité des aliments ou des procédés, ni des décisions médicales ou légales.</translation>
     </message>
     <message>
         <source>Humidity table · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Table psychrométrique · %1</translation>
     </message>
     <message>
         <source>The station keeps no observing hour in this month.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station n’a pas d’heure d’observation ce mois-ci.</translation>
     </message>
     <message>
         <source>Observer</source>
-        <translation type="unfinished"></translation>
+        <translation>Observateur</translation>
     </message>
     <message>
         <source>Book</source>
-        <translation type="unfinished"></translation>
+        <translation>Livre</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Page</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished"></translation>
+        <translation>heure</translation>
     </message>
     <message>
         <source>dry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sec %1</translation>
     </message>
     <message>
         <source>wet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé %1</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>ice</source>
-        <translation type="unfinished"></translation>
+        <translation>glace</translation>
     </message>
     <message>
         <source>weather</source>
-        <translation type="unfinished"></translation>
+        <translation>temps</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished"></translation>
+        <translation>vent</translation>
     </message>
     <message>
         <source>who</source>
-        <translation type="unfinished"></translation>
+        <translation>qui</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>Whirl in the shade, facing the wind, until the wet bulb falls no further. Read the wet bulb first, at once, then the dry bulb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tourner à l’ombre, face au vent, jusqu’à ce que le mouillé ne baisse plus. Lire aussitôt le mouillé d’abord, puis le sec.</translation>
     </message>
     <message>
         <source>Read the dry bulb first, then the wet bulb, without breathing on them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire le sec d’abord, puis le mouillé, sans souffler dessus.</translation>
     </message>
     <message>
         <source>Tenths before whole degrees. Write what you read; corrections are made later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les dixièmes avant les degrés. Écrire ce qui est lu ; les corrections viennent plus tard.</translation>
     </message>
     <message>
         <source>With the wet bulb at 0 °C (32 °F) or below tick water or ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand le mouillé est à 0 °C (32 °F) ou au-dessous, cocher eau ou glace.</translation>
     </message>
     <message>
         <source>A missed hour stays empty; say why in the note. Strike out a slip, so that it can still be read, and write the right figure beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une heure manquée reste vide ; dire pourquoi dans la note. Barrer une méprise de sorte qu’elle reste lisible, et écrire le bon nombre à côté.</translation>
     </message>
     <message>
         <source>Keep clear of people and glass when whirling; mind ice underfoot, and stay in when there is thunder.</source>
-        <translation type="unfinished"></translation>
+        <translation>En tournant, rester loin des gens et du verre ; attention à la glace au sol, et rester dedans par orage.</translation>
     </message>
     <message>
         <source>Form for %1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire pour %1 · %2</translation>
     </message>
     <message>
         <source>highest at observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>maximum aux heures d’observation</translation>
     </message>
     <message>
         <source>lowest at observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>minimum aux heures d’observation</translation>
     </message>
     <message>
         <source>mean relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité relative moyenne</translation>
     </message>
     <message>
         <source>mean dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée moyen</translation>
     </message>
     <message>
         <source>mean vapour pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>tension de vapeur moyenne, hPa</translation>
     </message>
     <message>
         <source>dew point of the mean vapour pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée de la tension moyenne</translation>
     </message>
     <message>
         <source>mean depression</source>
-        <translation type="unfinished"></translation>
+        <translation>écart moyen</translation>
     </message>
     <message>
         <source>mean dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>sec moyen</translation>
     </message>
     <message>
         <source>mean wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé moyen</translation>
     </message>
     <message>
         <source>days at or above %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jours à %1 ou plus</translation>
     </message>
     <message>
         <source>days at or below %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jours à %1 ou moins</translation>
     </message>
     <message>
         <source>days with fog noted</source>
-        <translation type="unfinished"></translation>
+        <translation>jours de brouillard noté</translation>
     </message>
     <message>
         <source>expected</source>
-        <translation type="unfinished"></translation>
+        <translation>attendus</translation>
     </message>
     <message>
         <source>counted (n)</source>
-        <translation type="unfinished"></translation>
+        <translation>comptés (n)</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant</translation>
     </message>
     <message>
         <source>set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>mis de côté</translation>
     </message>
     <message>
         <source>mean of observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne des heures d’observation</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incomplet</translation>
     </message>
     <message>
         <source>corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigé</translation>
     </message>
     <message>
         <source>T</source>
-        <translation type="unfinished"></translation>
+        <translation>T</translation>
     </message>
     <message>
         <source>Tw</source>
-        <translation type="unfinished"></translation>
+        <translation>Tm</translation>
     </message>
     <message>
         <source>RH</source>
-        <translation type="unfinished"></translation>
+        <translation>HR</translation>
     </message>
     <message>
         <source>Td</source>
-        <translation type="unfinished"></translation>
+        <translation>Td</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>weather, remark</source>
-        <translation type="unfinished"></translation>
+        <translation>temps, remarque</translation>
     </message>
     <message>
         <source>remark</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>No mean yet: the month is not over, and days without a reading, also those to come, count as missing (WMO-No. 1203).</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de moyenne : le mois n’est pas fini, et les jours sans relevé, même à venir, comptent comme manquants (OMM-N° 1203).</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <extracomment>%1 an observing hour, %2 a sentence why there is no mean
 ----------
 %1 date and hour, %2 why a reading was revised</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>revised</source>
-        <translation type="unfinished"></translation>
+        <translation>révisé</translation>
     </message>
     <message>
         <source>%1 could not be painted because of an error in the program; nothing was written. Please report it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être dessiné à cause d’une erreur du programme ; rien n’a été écrit. Merci de la signaler.</translation>
     </message>
     <message>
         <source>Monthly return · %1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevé mensuel · %1 · %2</translation>
     </message>
     <message>
         <source>T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. All at observing hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>T sec et Tm mouillé comme lus, Td point de rosée, en %1 ; HR humidité relative en %. Tout aux heures d’observation.</translation>
     </message>
     <message>
         <source>Extra readings, outside the means</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés hors heure, hors des moyennes</translation>
     </message>
     <message>
         <source>The month&apos;s numbers, at observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Les nombres du mois, aux heures d’observation</translation>
     </message>
     <message>
         <source>Queries still open, set aside until they are judged: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions ouvertes, mises de côté jusqu’au jugement : %1.</translation>
     </message>
     <message>
         <source>Signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>Visé</translation>
     </message>
     <message>
         <source>Corrections made</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrections faites</translation>
     </message>
     <message>
         <source>The station</source>
-        <translation type="unfinished"></translation>
+        <translation>La station</translation>
     </message>
     <message>
         <source>How the numbers were made</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment les nombres ont été faits</translation>
     </message>
     <message>
         <source>N</source>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>S</source>
-        <translation type="unfinished"></translation>
+        <translation>S</translation>
     </message>
     <message>
         <source>E</source>
-        <translation type="unfinished"></translation>
+        <translation>E</translation>
     </message>
     <message>
         <source>W</source>
-        <translation type="unfinished"></translation>
+        <translation>O</translation>
     </message>
     <message>
         <source>%1 × 10⁻⁴ per K</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × 10⁻⁴ par K</translation>
     </message>
     <message>
         <source>own, not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>propre, non donné</translation>
     </message>
     <message>
         <source>water %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eau %1</translation>
     </message>
     <message>
         <source>, ice %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, glace %1</translation>
     </message>
     <message>
         <source>; fitted at this station</source>
-        <translation type="unfinished"></translation>
+        <translation>; déterminé à cette station</translation>
     </message>
     <message>
         <source>water %1, ice %2; %3</source>
         <extracomment>%1 and %2 are coefficients, %3 where they come from</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eau %1, glace %2 ; %3</translation>
     </message>
     <message>
         <source>none on record</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun inscrit</translation>
     </message>
     <message>
         <source>read to %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à %1 %2</translation>
     </message>
     <message>
         <source>corrected (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigé (%1)</translation>
     </message>
     <message>
         <source>no correction on record</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune correction inscrite</translation>
     </message>
     <message>
         <source>%1 (%2 readings)</source>
         <extracomment>%1 &quot;read&quot; or &quot;from elevation&quot;, %2 how many readings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 relevés)</translation>
     </message>
     <message>
         <source>valid from</source>
-        <translation type="unfinished"></translation>
+        <translation>valable depuis</translation>
     </message>
     <message>
         <source>position</source>
-        <translation type="unfinished"></translation>
+        <translation>position</translation>
     </message>
     <message>
         <source>elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>altitude</translation>
     </message>
     <message>
         <source>%1 m above sea level</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m au-dessus de la mer</translation>
     </message>
     <message>
         <source>time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>fuseau horaire</translation>
     </message>
     <message>
         <source>observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>heures d’observation</translation>
     </message>
     <message>
         <source>exposure</source>
-        <translation type="unfinished"></translation>
+        <translation>exposition</translation>
     </message>
     <message>
         <source>psychrometer coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient psychrométrique</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>dry thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>surroundings</source>
-        <translation type="unfinished"></translation>
+        <translation>environs</translation>
     </message>
     <message>
         <source>T and Tw are given as read; corrections on record are applied before anything is worked out. Vapour pressure follows from the psychrometer equation with the coefficient above, saturation from Sonntag&apos;s formulae; relative humidity is always over liquid water, also below freezing.</source>
-        <translation type="unfinished"></translation>
+        <translation>T et Tm sont donnés comme lus ; les corrections inscrites sont appliquées avant tout calcul. La tension de vapeur suit l’équation psychrométrique avec le coefficient ci-dessus, la saturation les formules de Sonntag ; l’humidité relative vaut toujours sur l’eau liquide, même sous zéro.</translation>
     </message>
     <message>
         <source>Means are of observing hours, each hour weighted equally; they are not means over 24 hours. A mean is not given where %1 or more days are missing, or %2 or more in a row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les moyennes sont celles des heures d’observation, chaque heure à poids égal ; ce ne sont pas des moyennes sur 24 heures. Pas de moyenne où %1 jours ou plus manquent, ou %2 de suite ou plus.</translation>
     </message>
     <message>
         <source>Set aside: readings judged doubtful or erroneous, readings marked so and not yet judged, and estimates. They stand above as read and stay out of means and extremes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis de côté : relevés jugés douteux ou erronés, relevés ainsi marqués et non encore jugés, et estimations. Ils figurent ci-dessus comme lus et restent hors des moyennes et extrêmes.</translation>
     </message>
     <message>
         <source>How sure: a single relative humidity is good to %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Précision : une humidité relative isolée est bonne à %1 %</translation>
     </message>
     <message>
         <source>, a dew point to %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>, un point de rosée à %1 %2</translation>
     </message>
     <message>
         <source> (k = 2, the month&apos;s median).</source>
-        <translation type="unfinished"></translation>
+        <translation> (k = 2, médiane du mois).</translation>
     </message>
     <message>
         <source>The year in numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>L’année en nombres</translation>
     </message>
     <message>
         <source>The year in charts</source>
-        <translation type="unfinished"></translation>
+        <translation>L’année en graphiques</translation>
     </message>
     <message>
         <source>This month is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce mois est encore à venir.</translation>
     </message>
     <message>
         <source>Nothing was written down in this month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté ce mois-ci.</translation>
     </message>
     <message>
         <source>The hut&apos;s humidity table</source>
-        <translation type="unfinished"></translation>
+        <translation>La table psychrométrique de l’abri</translation>
     </message>
     <message>
         <source>Relative humidity and dew point from a dry and a wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative et point de rosée d’un thermomètre sec et d’un mouillé</translation>
     </message>
     <message>
         <source>observers</source>
-        <translation type="unfinished"></translation>
+        <translation>observateurs</translation>
     </message>
     <message>
         <source>This station is invented, and so are its readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette station est fictive, ses relevés aussi.</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Table des matières</translation>
     </message>
     <message>
         <source>page</source>
-        <translation type="unfinished"></translation>
+        <translation>page</translation>
     </message>
     <message>
         <source>mean e</source>
-        <translation type="unfinished"></translation>
+        <translation>e moyenne</translation>
     </message>
     <message>
         <source>Td of e</source>
-        <translation type="unfinished"></translation>
+        <translation>Td de e</translation>
     </message>
     <message>
         <source>mean Td</source>
-        <translation type="unfinished"></translation>
+        <translation>Td moyen</translation>
     </message>
     <message>
         <source>the month is not over</source>
-        <translation type="unfinished"></translation>
+        <translation>le mois n’est pas fini</translation>
     </message>
     <message>
         <source>n readings that count, of those expected; RH relative humidity; e vapour pressure in hPa; Td of e the dew point of its mean, Td dew point, in %1. At observing hours; a mean of observing hours weights them equally and is no mean over 24 hours. Where there is no mean the reason stands below.</source>
-        <translation type="unfinished"></translation>
+        <translation>n relevés qui comptent, sur ceux attendus ; HR humidité relative ; e tension de vapeur en hPa ; Td de e le point de rosée de sa moyenne, Td point de rosée, en %1. Aux heures d’observation ; une moyenne des heures leur donne un poids égal et n’est pas une moyenne sur 24 heures. Où il n’y a pas de moyenne, la raison est dessous.</translation>
     </message>
     <message>
         <source>Mean of observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Moyenne des heures d’observation</translation>
     </message>
     <message>
         <source>No reading of this year is in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le livre n’a aucun relevé de cette année.</translation>
     </message>
     <message>
         <source>Year book · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuaire · %1</translation>
     </message>
 </context>
 <context>
     <name>ParagraphText</name>
     <message>
         <source>No humidity could be worked out at %1 in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune humidité n’a pu être calculée à %1 en %2.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
         <extracomment>several observing hours, &quot;7 h, 14 h and 21 h&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2</translation>
     </message>
     <message>
         <source>%1 at %2 is not over, so there is no mean yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 n’est pas fini, donc pas encore de moyenne.</translation>
     </message>
     <message>
         <source>%1 at %2:</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 :</translation>
     </message>
     <message>
         <source>In %1 the relative humidity at %2, read at %3, was %4 on average, and the dew point %5</source>
         <extracomment>%1 month, %2 station, %3 &quot;9 h and 21 h&quot;, %4 a humidity, %5 a temperature</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En %1, l’humidité relative à %2, lue à %3, a été de %4 en moyenne, et le point de rosée de %5</translation>
     </message>
     <message>
         <source>; a single reading is sure to about %1 %2 and %3 %4</source>
-        <translation type="unfinished"></translation>
+        <translation>; un relevé isolé est sûr à environ %1 %2 et %3 %4</translation>
     </message>
     <message>
         <source>The one reading that counts (%1) gave %2 and a dew point of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le seul relevé qui compte (%1) a donné %2 et un point de rosée de %3.</translation>
     </message>
     <message>
         <source>The driest reading, %1, came on %2, the dampest, %3, on %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le relevé le plus sec, %1, est venu le %2, le plus humide, %3, le %4.</translation>
     </message>
     <message>
         <source>The dew point lay between %1 (%2) and %3 (%4).</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point de rosée a été entre %1 (%2) et %3 (%4).</translation>
     </message>
     <message>
         <source>fog on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>du brouillard un jour</translation>
     </message>
     <message numerus="yes">
         <source>fog on %n days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>du brouillard %n jour</numerusform>
+            <numerusform>du brouillard %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 or more on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ou plus un jour</translation>
     </message>
     <message numerus="yes">
         <source>%1 or more on %n days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ou plus %n jour || %1 ou plus %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 or less on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ou moins un jour</translation>
     </message>
     <message numerus="yes">
         <source>%1 or less on %n days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ou moins %n jour || %1 ou moins %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>At observing hours there was %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aux heures d’observation il y a eu %1.</translation>
     </message>
     <message>
         <source>%1 missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 manquants</translation>
     </message>
     <message>
         <source>%1 set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mis de côté</translation>
     </message>
     <message>
         <source>%1 still to come</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à venir</translation>
     </message>
     <message>
         <source>None of the %1 readings is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun des %1 relevés ne manque.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 count (%3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 relevés, %2 comptent (%3).</translation>
     </message>
     <message>
         <source>One reading was revised later; what was first written is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé a été révisé plus tard ; ce qui fut d’abord écrit est gardé.</translation>
     </message>
     <message numerus="yes">
         <source>%n readings were revised later; what was first written is kept.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé a été révisé plus tard ; ce qui fut d’abord écrit est gardé. || %n relevés ont été révisés plus tard ; ce qui fut d’abord écrit est gardé.</numerusform>
         </translation>
     </message>
     <message>
         <source>One marked reading is not yet judged and is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé marqué n’est pas encore jugé et reste de côté.</translation>
     </message>
     <message numerus="yes">
         <source>%n marked readings are not yet judged and are left out.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé marqué n’est pas encore jugé et reste de côté. || %n relevés marqués ne sont pas encore jugés et restent de côté.</numerusform>
         </translation>
     </message>
     <message>
         <source>Worked out from a dry and a wet bulb read at fixed hours; these are not 24-hour means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculé d’un thermomètre sec et d’un mouillé lus à heures fixes ; ce ne sont pas des moyennes sur 24 heures.</translation>
     </message>
     <message>
         <source>Station and readings are invented.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station et relevés sont fictifs.</translation>
     </message>
 </context>
 <context>
     <name>PromptText</name>
     <message>
         <source>Wickbook books (*.wickbook);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Livres Wickbook (*.wickbook);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Where the new book shall lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Où placer le nouveau livre</translation>
     </message>
     <message>
         <source>Open a book</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir un livre</translation>
     </message>
 </context>
 <context>
     <name>QObject</name>
     <message>
         <source>undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>annulé : %1</translation>
     </message>
     <message>
         <source>done again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>refait : %1</translation>
     </message>
     <message>
         <source>%1 is a folder: choose a file in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est un dossier : y choisir un fichier.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Check that you may read it, or choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être lu : %2. Vérifier le droit de le lire, ou choisir un autre fichier.</translation>
     </message>
     <message>
         <source>Bring in one table at a time; several files together only where they are of the Station Exchange Format.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre un tableau à la fois ; plusieurs fichiers ensemble seulement au Station Exchange Format.</translation>
     </message>
     <message>
         <source>Nothing was brought in. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été repris. %1</translation>
     </message>
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message numerus="yes">
         <source>Writing %n readings…</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Écriture de %n relevé…</numerusform>
+            <numerusform>Écriture de %n relevés…</numerusform>
         </translation>
     </message>
 </context>
@@ -3407,23 +3399,23 @@
     <name>RestoreText</name>
     <message>
         <source>%1 does not verify: choose another copy. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pu être vérifié : choisir une autre copie. (%2)</translation>
     </message>
     <message>
         <source>%1 is sound: %2 in %3 revisions.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est intact : %2 en %3 versions.</translation>
     </message>
     <message>
         <source>It could not be held against the other book. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La comparaison avec l’autre livre n’a pu se faire. %1</translation>
     </message>
     <message>
         <source>It was not held against the other book to the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>La comparaison avec l’autre livre n’est pas allée au bout.</translation>
     </message>
     <message>
         <source>Restored and verified: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Restauré et vérifié : %1, %2.</translation>
     </message>
 </context>
 <context>
@@ -3431,856 +3423,851 @@
     <message>
         <source>d MMM yyyy</source>
         <extracomment>day, short month and year, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d MMM yyyy</translation>
     </message>
     <message>
         <source>%1–%2</source>
         <extracomment>a span of days within one month: 3–9 Jan 1881</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1–%2</translation>
     </message>
     <message>
         <source>%1 – %2</source>
         <extracomment>a span from one month into another: 28 Jan – 2 Feb 1881</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé</translation>
     </message>
     <message numerus="yes">
         <source>%n readings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé || %n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
         <extracomment>what is asked, how many readings, when</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3</translation>
     </message>
 </context>
 <context>
     <name>SalvageText</name>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>place and hours</source>
-        <translation type="unfinished"></translation>
+        <translation>lieu et heures</translation>
     </message>
     <message>
         <source>thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre</translation>
     </message>
     <message>
         <source>which thermometers hang</source>
-        <translation type="unfinished"></translation>
+        <translation>quels thermomètres sont suspendus</translation>
     </message>
     <message>
         <source>correction</source>
-        <translation type="unfinished"></translation>
+        <translation>correction</translation>
     </message>
     <message>
         <source>limit of the checks</source>
-        <translation type="unfinished"></translation>
+        <translation>seuil des contrôles</translation>
     </message>
     <message>
         <source>absence</source>
-        <translation type="unfinished"></translation>
+        <translation>absence</translation>
     </message>
     <message>
         <source>diary</source>
-        <translation type="unfinished"></translation>
+        <translation>journal</translation>
     </message>
     <message>
         <source>check of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle du couple</translation>
     </message>
     <message>
         <source>check over salts</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle sur sels</translation>
     </message>
     <message>
         <source>comparison with another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>comparaison avec un autre instrument</translation>
     </message>
     <message>
         <source>a fact of a later version</source>
-        <translation type="unfinished"></translation>
+        <translation>un fait d’une version plus récente</translation>
     </message>
     <message>
         <source>salvaged from a damaged book</source>
-        <translation type="unfinished"></translation>
+        <translation>sauvé d’un livre endommagé</translation>
     </message>
     <message>
         <source>salvage: bytes of this reading changed in the damaged book, so that it may not be what was read</source>
-        <translation type="unfinished"></translation>
+        <translation>sauvetage : des octets de ce relevé ont changé dans le livre endommagé, il peut n’être pas ce qui a été lu</translation>
     </message>
     <message>
         <source>salvage: a reading written later stands at this hour; what withdrew or moved this one is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>sauvetage : un relevé écrit plus tard est à cette heure ; ce qui a retiré ou déplacé celui-ci est perdu</translation>
     </message>
     <message>
         <source>Salvaged station, its facts lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Station sauvée, ses faits perdus</translation>
     </message>
     <message>
         <source>%1 and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 autres</translation>
     </message>
     <message>
         <source>Stopped: there is no new book, and the damaged one is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté : il n’y a pas de nouveau livre, et l’endommagé est comme il était.</translation>
     </message>
     <message>
         <source>Everything came back: all %1 revisions are there and proved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout est revenu : les %1 versions sont là et prouvées.</translation>
     </message>
     <message>
         <source>%1 of %2 revisions came back, %3 of them proved to be as they were written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 versions sur %2 sont revenues, dont %3 prouvées comme écrites.</translation>
     </message>
     <message>
         <source>Revisions that can&apos;t be read and are lost: %1 (number %2). Look for them in the newest copy that verifies, or in the paper register.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versions illisibles et perdues : %1 (numéro %2). Les chercher dans la copie vérifiée la plus récente ou dans le registre papier.</translation>
     </message>
     <message>
         <source>Revisions that came in altered, as they now read: %1 (number %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Versions revenues altérées, comme elles se lisent maintenant : %1 (numéro %2).</translation>
     </message>
     <message>
         <source>Altered readings that are judged doubtful: %1. Compare them with the paper register, correct them, or judge them sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés altérés, jugés douteux : %1. Les comparer au registre papier, les corriger ou les juger valables.</translation>
     </message>
     <message>
         <source>Facts of the station are altered (%1): check them on the pages Station and Instruments.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des faits de la station sont altérés (%1) : les vérifier sur les pages Station et Instruments.</translation>
     </message>
     <message>
         <source>Revisions that can&apos;t be proved, since the one before is hurt: %1 (number %2). Nothing says that they changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versions qui ne peuvent être prouvées, la précédente étant abîmée : %1 (numéro %2). Rien ne dit qu’elles ont changé.</translation>
     </message>
     <message>
         <source>Readings that became extra ones, judged doubtful: %1. A reading written later stands at their hour, and what withdrew or moved them is lost: withdraw them or give them another hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés devenus hors heure, jugés douteux : %1. Un relevé écrit plus tard est à leur heure, et ce qui les a retirés ou déplacés est perdu : les retirer ou leur donner une autre heure.</translation>
     </message>
     <message>
         <source>The station&apos;s name is lost: enter it, and what else is missing, on the pages Station and Instruments.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nom de la station est perdu : l’inscrire, avec ce qui manque encore, sur les pages Station et Instruments.</translation>
     </message>
     <message>
         <source>%1 of %2 pages of the file could not be read as what they should be.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pages sur %2 du fichier n’ont pu être lues comme ce qu’elles devraient être.</translation>
     </message>
     <message>
         <source>A write that had been interrupted was taken back, as opening the book would have done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une écriture interrompue a été reprise, comme l’ouverture du livre l’aurait fait.</translation>
     </message>
 </context>
 <context>
     <name>SheetText</name>
     <message>
         <source>One bulb is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un thermomètre manque.</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro</translation>
     </message>
     <message>
         <source>Dry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec %1</translation>
     </message>
     <message>
         <source>Wet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé %1</translation>
     </message>
     <message>
         <source>Dry less wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec moins mouillé</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité</translation>
     </message>
     <message>
         <source>What I notice</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que je remarque</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec</translation>
     </message>
     <message>
         <source>Relative humidity in %, ice on the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative en %, glace sur la mousseline</translation>
     </message>
     <message>
         <source>Relative humidity in %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative en %</translation>
     </message>
     <message>
         <source>Down: the dry bulb in %1. Across: dry less wet in %1. Where your row and your column meet stands the humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers le bas : le sec en %1. En travers : sec moins mouillé en %1. Où la ligne et la colonne se rencontrent se trouve l’humidité.</translation>
     </message>
     <message>
         <source>Answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Réponses</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions</translation>
     </message>
     <message>
         <source>The middle value stays where it is when a few go wrong; the mean would move with them. Pairs differ because thermometers, wicks, places and eyes do.</source>
-        <translation type="unfinished"></translation>
+        <translation>La valeur médiane reste où elle est quand quelques-unes sont fausses ; la moyenne bougerait avec elles. Les couples diffèrent parce que thermomètres, mousselines, lieux et yeux diffèrent.</translation>
     </message>
     <message>
         <source>1. Write all humidities in order, lowest first. Which one stands in the middle?</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Écrire toutes les humidités dans l’ordre, la plus basse d’abord. Laquelle est au milieu ?</translation>
     </message>
     <message>
         <source>2. Between which two values does the middle half of the class lie?</source>
-        <translation type="unfinished"></translation>
+        <translation>2. Entre quelles deux valeurs se trouve la moitié centrale de la classe ?</translation>
     </message>
     <message>
         <source>3. Whose pair is far from the others? What may have happened? How would you find out?</source>
-        <translation type="unfinished"></translation>
+        <translation>3. À qui est le couple loin des autres ? Qu’a-t-il pu arriver ? Comment le découvrir ?</translation>
     </message>
     <message>
         <source>4. Compare the mean with the middle value. Which of them moves when one wick is dry?</source>
-        <translation type="unfinished"></translation>
+        <translation>4. Comparer la moyenne et la médiane. Laquelle bouge quand une mousseline est sèche ?</translation>
     </message>
     <message>
         <source>How damp is the air? Answers</source>
-        <translation type="unfinished"></translation>
+        <translation>L’air est-il humide ? Réponses</translation>
     </message>
     <message>
         <source>How damp is the air? Work sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>L’air est-il humide ? Feuille d’exercices</translation>
     </message>
     <message>
         <source>Date ____________   Time ____________   Place ______________________________</source>
-        <translation type="unfinished"></translation>
+        <translation>Date ____________   Heure ____________   Lieu ______________________________</translation>
     </message>
     <message>
         <source>All read the same air at the same time. Wet the wick, move air past the bulbs until the wet one falls no further, read the wet bulb first and tenths before whole degrees. Write down what you read, also when it looks odd. You are a number here, not a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous lisent le même air au même moment. Humecter la mousseline, faire passer l’air sur les thermomètres jusqu’à ce que le mouillé ne baisse plus, lire le mouillé d’abord et les dixièmes avant les degrés. Écrire ce qui est lu, même si cela paraît étrange. Ici on est un numéro, pas un nom.</translation>
     </message>
     <message>
         <source>Table and answers hold for this instrument (%1) and %2 hPa.</source>
-        <translation type="unfinished"></translation>
+        <translation>Table et réponses valent pour cet instrument (%1) et %2 hPa.</translation>
     </message>
 </context>
 <context>
     <name>SheetWords</name>
     <message>
         <source>Before printing · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant l’impression · %1</translation>
     </message>
     <message>
         <source>Sent to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Envoyé à l’imprimante.</translation>
     </message>
     <message>
         <source>The printer took nothing: look whether it is on, and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’imprimante n’a rien pris : regarder si elle est allumée, et réessayer.</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Written to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit dans %1.</translation>
     </message>
 </context>
 <context>
     <name>SigningText</name>
     <message>
         <source>expected</source>
-        <translation type="unfinished"></translation>
+        <translation>attendus</translation>
     </message>
     <message>
         <source>counted (n)</source>
-        <translation type="unfinished"></translation>
+        <translation>comptés (n)</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant</translation>
     </message>
     <message>
         <source>set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>mis de côté</translation>
     </message>
     <message>
         <source>mean dry bulb, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>sec moyen, °C</translation>
     </message>
     <message>
         <source>mean wet bulb, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé moyen, °C</translation>
     </message>
     <message>
         <source>mean vapour pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>tension de vapeur moyenne, hPa</translation>
     </message>
     <message>
         <source>dew point of the mean vapour pressure, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée de la tension moyenne, °C</translation>
     </message>
     <message>
         <source>mean dew point, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée moyen, °C</translation>
     </message>
     <message>
         <source>mean relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité relative moyenne, %</translation>
     </message>
     <message>
         <source>highest relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité relative maximale, %</translation>
     </message>
     <message>
         <source>lowest relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité relative minimale, %</translation>
     </message>
     <message>
         <source>highest dew point, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée maximal, °C</translation>
     </message>
     <message>
         <source>lowest dew point, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée minimal, °C</translation>
     </message>
     <message>
         <source>why there is no mean</source>
-        <translation type="unfinished"></translation>
+        <translation>pourquoi il n’y a pas de moyenne</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune</translation>
     </message>
     <message>
         <source>one reading revised</source>
-        <translation type="unfinished"></translation>
+        <translation>un relevé révisé</translation>
     </message>
     <message numerus="yes">
         <source>%n readings revised</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé révisé || %n relevés révisés</numerusform>
         </translation>
     </message>
     <message>
         <source>one reading added</source>
-        <translation type="unfinished"></translation>
+        <translation>un relevé ajouté</translation>
     </message>
     <message numerus="yes">
         <source>%n readings added</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé ajouté || %n relevés ajoutés</numerusform>
         </translation>
     </message>
     <message>
         <source>one reading taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>un relevé ôté</translation>
     </message>
     <message numerus="yes">
         <source>%n readings taken out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé ôté || %n relevés ôtés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 %2 → %3</source>
         <extracomment>%1 a number&apos;s name, %2 and %3 its value as signed and now</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 → %3</translation>
     </message>
     <message>
         <source>at %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>à %1 %2</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 autres</translation>
     </message>
     <message>
         <source>Signed off by %1 on %2.</source>
         <extracomment>%1 initials or a name, %2 a date</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visé par %1 le %2.</translation>
     </message>
     <message>
         <source>Note: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Note : %1.</translation>
     </message>
     <message>
         <source>Queries then open: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions alors ouvertes : %1.</translation>
     </message>
     <message>
         <source>Nothing has changed since.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a changé depuis.</translation>
     </message>
     <message>
         <source>Changed since it was signed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Changé depuis le visa : %1.</translation>
     </message>
 </context>
 <context>
     <name>TakeInText</name>
     <message>
         <source>date and time</source>
-        <translation type="unfinished"></translation>
+        <translation>date et heure</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished"></translation>
+        <translation>date</translation>
     </message>
     <message>
         <source>observing hour</source>
-        <translation type="unfinished"></translation>
+        <translation>heure d’observation</translation>
     </message>
     <message>
         <source>clock time</source>
-        <translation type="unfinished"></translation>
+        <translation>heure à l’horloge</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>pression, hPa</translation>
     </message>
     <message>
         <source>weather</source>
-        <translation type="unfinished"></translation>
+        <translation>temps</translation>
     </message>
     <message>
         <source>wind, Beaufort</source>
-        <translation type="unfinished"></translation>
+        <translation>vent, Beaufort</translation>
     </message>
     <message>
         <source>maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>maximum</translation>
     </message>
     <message>
         <source>minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>minimum</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>observer</source>
-        <translation type="unfinished"></translation>
+        <translation>observateur</translation>
     </message>
     <message>
         <source>origin</source>
-        <translation type="unfinished"></translation>
+        <translation>origine</translation>
     </message>
     <message>
         <source>quality</source>
-        <translation type="unfinished"></translation>
+        <translation>qualité</translation>
     </message>
     <message>
         <source>unit of the bulbs</source>
-        <translation type="unfinished"></translation>
+        <translation>unité des thermomètres</translation>
     </message>
     <message>
         <source>pressure source</source>
-        <translation type="unfinished"></translation>
+        <translation>source de la pression</translation>
     </message>
     <message>
         <source>unit of maximum and minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>unité du maximum et du minimum</translation>
     </message>
     <message>
         <source>care of the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>soin de la mousseline</translation>
     </message>
     <message>
         <source>whirls</source>
-        <translation type="unfinished"></translation>
+        <translation>passages</translation>
     </message>
     <message>
         <source>why missing</source>
-        <translation type="unfinished"></translation>
+        <translation>raison du manque</translation>
     </message>
     <message>
         <source>copied from paper</source>
-        <translation type="unfinished"></translation>
+        <translation>recopié du papier</translation>
     </message>
     <message>
         <source>paper book</source>
-        <translation type="unfinished"></translation>
+        <translation>livre papier</translation>
     </message>
     <message>
         <source>paper page</source>
-        <translation type="unfinished"></translation>
+        <translation>page papier</translation>
     </message>
     <message>
         <source>read back</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné</translation>
     </message>
     <message>
         <source>time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>fuseau horaire</translation>
     </message>
     <message>
         <source>offset from UTC</source>
-        <translation type="unfinished"></translation>
+        <translation>écart à l’UTC</translation>
     </message>
     <message>
         <source>Say above which column is the date and time, or which are the date and the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire ci-dessus quelle colonne est la date et l’heure, ou lesquelles sont la date et l’heure d’observation.</translation>
     </message>
     <message>
         <source>Say above which column is the dry bulb and which the wet bulb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire ci-dessus quelle colonne est le sec et laquelle le mouillé.</translation>
     </message>
     <message>
         <source>Two columns can&apos;t be the same: choose “left aside” for one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux colonnes ne peuvent être la même : choisir « laissé de côté » pour l’une.</translation>
     </message>
     <message>
         <source>%1 has more than %2 lines, too many to be shown one by one: bring it in with the command wickbook import, or in parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a plus de %2 lignes, trop pour les montrer une à une : le reprendre par la commande wickbook import, ou par parties.</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau</translation>
     </message>
     <message>
         <source>new, marked</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau, marqué</translation>
     </message>
     <message>
         <source>there already</source>
-        <translation type="unfinished"></translation>
+        <translation>déjà là</translation>
     </message>
     <message>
         <source>conflict: kept</source>
-        <translation type="unfinished"></translation>
+        <translation>conflit : gardé</translation>
     </message>
     <message>
         <source>conflict: revised</source>
-        <translation type="unfinished"></translation>
+        <translation>conflit : révisé</translation>
     </message>
     <message>
         <source>conflict: left out</source>
-        <translation type="unfinished"></translation>
+        <translation>conflit : laissé</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé</translation>
     </message>
     <message>
         <source>“%1” came twice that night, when the clocks went back: say above which is meant.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est venu deux fois cette nuit-là, quand les horloges ont été retardées : dire ci-dessus lequel vaut.</translation>
     </message>
     <message>
         <source>“%1” can be read as day and month or as month and day: say above which.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » se lit comme jour et mois ou comme mois et jour : dire ci-dessus ce qui vaut.</translation>
     </message>
     <message>
         <source>The bulbs agree; the file differs in what stands beside them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres s’accordent ; le fichier diffère par ce qui est à côté.</translation>
     </message>
     <message>
         <source>The book has %1, the file %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le livre a %1, le fichier %2.</translation>
     </message>
     <message>
         <source>The old one stays in the history.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’ancien reste dans l’histoire.</translation>
     </message>
     <message>
         <source>%1 new</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nouveaux</translation>
     </message>
     <message>
         <source>(%1 marked)</source>
-        <translation type="unfinished"></translation>
+        <translation>(%1 marqués)</translation>
     </message>
     <message>
         <source>%1 there already</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 déjà là</translation>
     </message>
     <message>
         <source>%1 in conflict with the book</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en conflit avec le livre</translation>
     </message>
     <message>
         <source>%1 that can&apos;t come in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 qui ne peuvent entrer</translation>
     </message>
     <message>
         <source>The first %1 lines of a long file</source>
-        <translation type="unfinished"></translation>
+        <translation>Les %1 premières lignes d’un long fichier</translation>
     </message>
     <message>
         <source>One line</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne</translation>
     </message>
     <message numerus="yes">
         <source>%1 lines</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ligne || %1 lignes</numerusform>
         </translation>
     </message>
     <message>
         <source>semicolon</source>
-        <translation type="unfinished"></translation>
+        <translation>point-virgule</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>tabulation</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule</translation>
     </message>
 </context>
 <context>
     <name>TakenText</name>
     <message>
         <source>%1 is open in another window, which was brought forward: go on there.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est ouvert dans une autre fenêtre, mise au premier plan : continuer là.</translation>
     </message>
     <message>
         <source>%1 is open in another window and can only be read here: close it there, then open it here again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est ouvert dans une autre fenêtre et ne peut qu’être lu ici : le fermer là, puis le rouvrir ici.</translation>
     </message>
     <message>
         <source>%1 is open on the computer %2 and can only be read here: close it there, then open it here again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est ouvert sur l’ordinateur %2 et ne peut qu’être lu ici : le fermer là, puis le rouvrir ici.</translation>
     </message>
 </context>
 <context>
     <name>TermText</name>
     <message>
         <source>drawn by a fan</source>
-        <translation type="unfinished"></translation>
+        <translation>ventilé</translation>
     </message>
     <message>
         <source>whirled by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>tourné à la main (fronde)</translation>
     </message>
     <message>
         <source>sling, US practice</source>
-        <translation type="unfinished"></translation>
+        <translation>fronde, usage des États-Unis</translation>
     </message>
     <message>
         <source>in a louvred screen</source>
-        <translation type="unfinished"></translation>
+        <translation>dans un abri à persiennes</translation>
     </message>
     <message>
         <source>still air indoors</source>
-        <translation type="unfinished"></translation>
+        <translation>air calme, à l’intérieur</translation>
     </message>
     <message>
         <source>own coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient propre</translation>
     </message>
     <message>
         <source>A fan draws air past both bulbs at 2.5 m/s or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ventilateur fait passer l’air sur les deux thermomètres à 2,5 m/s ou plus.</translation>
     </message>
     <message>
         <source>The frame is whirled by hand, 3 m/s or more at the bulbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le cadre est tourné à la main, à 3 m/s ou plus aux thermomètres.</translation>
     </message>
     <message>
         <source>A sling with the coefficient of the older US tables.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fronde avec le coefficient des anciennes tables américaines.</translation>
     </message>
     <message>
         <source>Both thermometers hang in a louvred screen, in natural air of about 1 m/s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux thermomètres sont dans un abri à persiennes, dans un air naturel d’environ 1 m/s.</translation>
     </message>
     <message>
         <source>No ventilation. The humidity is only a rough guide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de ventilation. L’humidité n’est qu’une indication grossière.</translation>
     </message>
     <message>
         <source>A coefficient fitted by comparison at this station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un coefficient déterminé par comparaison à cette station.</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>ice</source>
-        <translation type="unfinished"></translation>
+        <translation>glace</translation>
     </message>
     <message>
         <source>haze</source>
-        <translation type="unfinished"></translation>
+        <translation>brume sèche</translation>
     </message>
     <message>
         <source>mist</source>
-        <translation type="unfinished"></translation>
+        <translation>brume</translation>
     </message>
     <message>
         <source>fog</source>
-        <translation type="unfinished"></translation>
+        <translation>brouillard</translation>
     </message>
     <message>
         <source>drizzle</source>
-        <translation type="unfinished"></translation>
+        <translation>bruine</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished"></translation>
+        <translation>pluie</translation>
     </message>
     <message>
         <source>snow</source>
-        <translation type="unfinished"></translation>
+        <translation>neige</translation>
     </message>
     <message>
         <source>sleet</source>
-        <translation type="unfinished"></translation>
+        <translation>pluie et neige mêlées</translation>
     </message>
     <message>
         <source>hail</source>
-        <translation type="unfinished"></translation>
+        <translation>grêle</translation>
     </message>
     <message>
         <source>thunder</source>
-        <translation type="unfinished"></translation>
+        <translation>orage</translation>
     </message>
     <message>
         <source>dew</source>
-        <translation type="unfinished"></translation>
+        <translation>rosée</translation>
     </message>
     <message>
         <source>hoar frost</source>
-        <translation type="unfinished"></translation>
+        <translation>gelée blanche</translation>
     </message>
     <message>
         <source>rime</source>
-        <translation type="unfinished"></translation>
+        <translation>givre</translation>
     </message>
     <message>
         <source>glaze</source>
-        <translation type="unfinished"></translation>
+        <translation>verglas</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune</translation>
     </message>
     <message>
         <source>observed</source>
-        <translation type="unfinished"></translation>
+        <translation>observé</translation>
     </message>
     <message>
         <source>corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigé</translation>
     </message>
     <message>
         <source>estimated</source>
-        <translation type="unfinished"></translation>
+        <translation>estimé</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>non jugé</translation>
     </message>
     <message>
         <source>sound</source>
-        <translation type="unfinished"></translation>
+        <translation>valable</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>UTC</source>
-        <translation type="unfinished"></translation>
+        <translation>UTC</translation>
     </message>
     <message>
         <source>standard time, all the year</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure normale, toute l’année</translation>
     </message>
     <message>
         <source>the clock, with summer time</source>
-        <translation type="unfinished"></translation>
+        <translation>l’horloge, avec l’heure d’été</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>lue</translation>
     </message>
     <message>
         <source>station mean</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de la station</translation>
     </message>
     <message>
         <source>from elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après l’altitude</translation>
     </message>
     <message>
         <source>WMO-No. 1203</source>
-        <translation type="unfinished"></translation>
+        <translation>OMM-N° 1203</translation>
     </message>
     <message>
         <source>this station&apos;s rule</source>
-        <translation type="unfinished"></translation>
+        <translation>règle de cette station</translation>
     </message>
     <message>
         <source>No mean: %1 or more days are missing (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de moyenne : %1 jours ou plus manquent (%2).</translation>
     </message>
     <message>
         <source>No mean: %1 or more days in a row are missing (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de moyenne : %1 jours de suite ou plus manquent (%2).</translation>
     </message>
     <message>
         <source>No mean: nothing was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de moyenne : rien n’a été lu.</translation>
     </message>
     <message>
         <source>invented station</source>
-        <translation type="unfinished"></translation>
+        <translation>station fictive</translation>
     </message>
     <message>
         <source>Whirl in clear space, away from people, walls and glasses: keep 1.5 m clear. Check the cord, the swivel and the binding first. Not in a thunderstorm, and mind the ground underfoot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tourner en espace dégagé, loin des gens, des murs et des verres : 1,5 m de libre. Vérifier d’abord le cordon, l’émerillon et les ligatures. Pas par orage, et attention où l’on met les pieds.</translation>
     </message>
     <message>
         <source>Broken glass cuts. Spilled mercury is poisonous: leave the room, air it, use neither broom nor vacuum cleaner, and follow your local rules for disposal. Prefer spirit thermometers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le verre brisé coupe. Le mercure répandu est un poison : quitter la pièce, aérer, n’employer ni balai ni aspirateur, et suivre les règles locales pour l’éliminer. Préférer les thermomètres à alcool.</translation>
     </message>
     <message>
         <source>In frost look out for ice on the path, the ladder and the screen; in heat, for yourself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Par gel, attention à la glace sur le chemin, l’échelle et l’abri ; par chaleur, à vous-même.</translation>
     </message>
     <message>
         <source>These numbers serve a weather register. They are not for aviation, heat stress, spraying, burning, frost protection, food or process safety, medical or legal decisions, nor for claims of records: those need instruments and people licensed for them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ces nombres servent à un registre météorologique. Ils ne sont pas faits pour l’aviation, le stress thermique, les traitements, les brûlages, la protection contre le gel, la sécurité des aliments ou des procédés, des décisions médicales ou légales, ni pour attester des records : cela demande des instruments et des gens habilités.</translation>
     </message>
 </context>
 <context>
@@ -4288,224 +4275,224 @@
     <message>
         <source>normal of %1 years</source>
         <extracomment>%1 number of years</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>normale de %1 ans</translation>
     </message>
     <message>
         <source>average of %1 other years</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de %1 autres années</translation>
     </message>
     <message>
         <source>That is about as usual at this station (%1: %2).</source>
         <extracomment>%1 &quot;average of 12 other years&quot;, %2 a humidity</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C’est à peu près comme d’habitude à cette station (%1 : %2).</translation>
     </message>
     <message>
         <source>It was drier than usual at this station (%1: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>C’était plus sec que d’habitude à cette station (%1 : %2).</translation>
     </message>
     <message>
         <source>It was moister than usual at this station (%1: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>C’était plus humide que d’habitude à cette station (%1 : %2).</translation>
     </message>
     <message>
         <source>It was the driest such month of this station&apos;s record (%1: %2; until now %3 with %4).</source>
         <extracomment>%1 and %2 as above, %3 a year, %4 its humidity</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C’était le mois le plus sec de ce nom dans la série de cette station (%1 : %2 ; jusqu’ici %3 avec %4).</translation>
     </message>
     <message>
         <source>It was the moistest such month of this station&apos;s record (%1: %2; until now %3 with %4).</source>
-        <translation type="unfinished"></translation>
+        <translation>C’était le mois le plus humide de ce nom dans la série de cette station (%1 : %2 ; jusqu’ici %3 avec %4).</translation>
     </message>
     <message>
         <source>The air held more vapour than usual: the dew point&apos;s average is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’air contenait plus de vapeur que d’habitude : la moyenne du point de rosée est %1.</translation>
     </message>
     <message>
         <source>The air held less vapour than usual: the dew point&apos;s average is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’air contenait moins de vapeur que d’habitude : la moyenne du point de rosée est %1.</translation>
     </message>
     <message>
         <source>No station average of this month yet: it takes %1 other years with a mean, at the same place and hours, and there are %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de moyenne de la station pour ce mois : il faut %1 autres années avec une moyenne, au même lieu et aux mêmes heures, et il y en a %2.</translation>
     </message>
     <message>
         <source>RH %1</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %1</translation>
     </message>
     <message>
         <source>dew point %1</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée %1</translation>
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>tension de vapeur %1 hPa</translation>
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hPa</translation>
     </message>
     <message>
         <source>This month here, %1: %2.</source>
         <extracomment>%1 &quot;average of 12 other years&quot;, %2 its numbers</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce mois ici, %1 : %2.</translation>
     </message>
     <message>
         <source>Departure: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart : %1.</translation>
     </message>
 </context>
 <context>
     <name>WorkingTextContext</name>
     <message>
         <source>dry bulb, scale and correction</source>
-        <translation type="unfinished"></translation>
+        <translation>sec, échelle et correction</translation>
     </message>
     <message>
         <source>wet bulb, scale and correction</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé, échelle et correction</translation>
     </message>
     <message>
         <source>what the two corrections share</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que les deux corrections ont en commun</translation>
     </message>
     <message>
         <source>coefficient of the exposure</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient de l’exposition</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>%1 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 °C</translation>
     </message>
     <message>
         <source>%1 °F, that is %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 °F, soit %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: read %2 %3, correction %4 %3, so %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : lu %2 %3, correction %4 %3, donc %5</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry bulb within the reading&apos;s error: the air is taken as saturated, and e is what it can hold at the dry bulb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est au-dessus du sec dans l’erreur de lecture : l’air compte comme saturé, et e est ce qu’il peut contenir au thermomètre sec.</translation>
     </message>
     <message>
         <source>e = f·e&lt;sub&gt;w&lt;/sub&gt;(t) = %1 × %2 = &lt;b&gt;%3 hPa&lt;/b&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>e = f·e&lt;sub&gt;w&lt;/sub&gt;(t) = %1 × %2 = &lt;b&gt;%3 hPa&lt;/b&gt;</translation>
     </message>
     <message>
         <source>Over the wet bulb, %1 °C, %2: e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur le mouillé, %1 °C, %2 : e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</translation>
     </message>
     <message>
         <source>ice</source>
-        <translation type="unfinished"></translation>
+        <translation>glace</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>e = f·e&lt;sub&gt;s&lt;/sub&gt;(t&lt;sub&gt;w&lt;/sub&gt;) − A·p·(t − t&lt;sub&gt;w&lt;/sub&gt;)</source>
-        <translation type="unfinished"></translation>
+        <translation>e = f·e&lt;sub&gt;s&lt;/sub&gt;(t&lt;sub&gt;m&lt;/sub&gt;) − A·p·(t − t&lt;sub&gt;m&lt;/sub&gt;)</translation>
     </message>
     <message>
         <source>e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = &lt;b&gt;%7 hPa&lt;/b&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = &lt;b&gt;%7 hPa&lt;/b&gt;</translation>
     </message>
     <message>
         <source>Dew point: where %1 hPa would be saturation over water: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée : où %1 hPa seraient la saturation sur l’eau : %2</translation>
     </message>
     <message>
         <source>Frost point: where it would be saturation over ice: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de gelée : où ce serait la saturation sur la glace : %1</translation>
     </message>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé</translation>
     </message>
     <message>
         <source>Saturated at the dry bulb, %1 °C, over water: e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>Saturé au sec, %1 °C, sur l’eau : e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</translation>
     </message>
     <message>
         <source>Relative humidity = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4 %&lt;/b&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4 %&lt;/b&gt;</translation>
     </message>
     <message>
         <source>each by itself (one standard uncertainty)</source>
-        <translation type="unfinished"></translation>
+        <translation>chacun à part (une incertitude type)</translation>
     </message>
     <message>
         <source>together, twice the root of the squares: ±</source>
-        <translation type="unfinished"></translation>
+        <translation>ensemble, deux fois la racine des carrés : ±</translation>
     </message>
     <message>
         <source>dry ↓ depression →</source>
-        <translation type="unfinished"></translation>
+        <translation>sec ↓ écart →</translation>
     </message>
     <message>
         <source>The same from this station&apos;s table</source>
-        <translation type="unfinished"></translation>
+        <translation>La même chose par la table de cette station</translation>
     </message>
     <message>
         <source>Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative en %, mousseline en glace, à %1 hPa, degrés en %2.</translation>
     </message>
     <message>
         <source>Relative humidity in %, wick as water, at %1 hPa, degrees in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative en %, mousseline en eau, à %1 hPa, degrés en %2.</translation>
     </message>
     <message>
         <source>The cell is empty: there is no air with this depression.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cellule est vide : il n’y a pas d’air avec cet écart.</translation>
     </message>
     <message>
         <source>The reading&apos;s own row and column stand between the printed ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ligne et la colonne du relevé sont entre celles imprimées.</translation>
     </message>
     <message>
         <source>Both bulbs are needed for the working.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut les deux thermomètres pour le calcul.</translation>
     </message>
     <message>
         <source>How sure</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien sûr</translation>
     </message>
     <message>
         <source>The working</source>
-        <translation type="unfinished"></translation>
+        <translation>Le calcul</translation>
     </message>
     <message>
         <source>The working: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Le calcul : %1</translation>
     </message>
 </context>
 <context>
     <name>YearsText</name>
     <message>
         <source>Relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, %</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>%1 to %2, other years: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2, autres années : %3</translation>
     </message>
 </context>
 <context>
@@ -4513,141 +4500,141 @@
     <message>
         <source>MMM yyyy</source>
         <extracomment>short month and year, in Qt&apos;s date format, below a chart</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>MMM yyyy</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, %</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, %1</translation>
     </message>
 </context>
 <context>
     <name>missing</name>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>absent</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>malade</translation>
     </message>
     <message>
         <source>wick dry</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline sèche</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>cassé</translation>
     </message>
     <message>
         <source>forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>oublié</translation>
     </message>
 </context>
 <context>
     <name>oldpage</name>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec</translation>
     </message>
     <message>
         <source>Dry bulb as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec comme lu</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé</translation>
     </message>
     <message>
         <source>Wet bulb as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé comme lu</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>Wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline</translation>
     </message>
     <message>
         <source>Water or ice on the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau ou glace sur la mousseline</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>weather</source>
-        <translation type="unfinished"></translation>
+        <translation>temps</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent</translation>
     </message>
     <message>
         <source>Wind, Beaufort force</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent, force Beaufort</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished"></translation>
+        <translation>vent</translation>
     </message>
     <message>
         <source>hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>hPa</translation>
     </message>
     <message>
         <source>Pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression, hPa</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>Max</source>
-        <translation type="unfinished"></translation>
+        <translation>Max</translation>
     </message>
     <message>
         <source>Maximum as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Maximum comme lu</translation>
     </message>
     <message>
         <source>maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>maximum</translation>
     </message>
     <message>
         <source>Min</source>
-        <translation type="unfinished"></translation>
+        <translation>Min</translation>
     </message>
     <message>
         <source>Minimum as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum comme lu</translation>
     </message>
     <message>
         <source>minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>minimum</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
 </context>
 <context>
@@ -4655,7 +4642,7 @@
     <message>
         <source>p. %1</source>
         <extracomment>page of a paper register</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>p. %1</translation>
     </message>
 </context>
 <context>
@@ -4663,3957 +4650,4039 @@
     <message>
         <source>%1 (%2)</source>
         <extracomment>%1 the station&apos;s name, %2 a mark such as &quot;invented station&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 · %2</source>
         <extracomment>%1 the station, %2 a month and its year</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Relative humidity and dew point at observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative et point de rosée aux heures d’observation</translation>
     </message>
 </context>
 <context>
     <name>settings</name>
     <message>
         <source>What the window remembers (%1) can&apos;t be read, nor put aside: books are not concerned, but the window begins with its usual settings. Delete the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce dont la fenêtre se souvient (%1) ne peut être ni lu ni mis de côté : les livres ne sont pas concernés, mais la fenêtre commence avec les réglages habituels. Supprimer le fichier.</translation>
     </message>
     <message>
         <source>What the window remembers (%1) could not be read and was put aside: books are not concerned. The window begins with its usual settings; open the book again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce dont la fenêtre se souvient (%1) n’a pu être lu et a été mis de côté : les livres ne sont pas concernés. La fenêtre commence avec les réglages habituels ; rouvrir le livre.</translation>
     </message>
 </context>
 <context>
     <name>text</name>
     <message>
         <source>below scale</source>
-        <translation type="unfinished"></translation>
+        <translation>sous l’échelle</translation>
     </message>
     <message>
         <source>%1 h</source>
         <extracomment>%1 is an hour of the day, 9 or 9:30; &quot;h&quot; as in a register&apos;s column head</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 h</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
         <extracomment>day of the week, day, month and year, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dddd d MMMM yyyy</translation>
     </message>
     <message>
         <source>d MMM</source>
         <extracomment>day and short month, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d MMM</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
         <extracomment>day, short month and year, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d MMM yyyy</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <extracomment>%1 a date, %2 an hour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>MMMM yyyy</source>
         <extracomment>month and year, in Qt&apos;s date format</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>MMMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::AbsenceForm</name>
     <message>
         <source>Absence</source>
-        <translation type="unfinished"></translation>
+        <translation>Absence</translation>
     </message>
     <message>
         <source>Change an absence</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer une absence</translation>
     </message>
     <message>
         <source>An absence ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Une absence à venir</translation>
     </message>
     <message>
         <source>Without a deputy, hours missed on these days have their reason by themselves. A reading made all the same counts as always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans remplaçant, les heures manquées ces jours-là ont d’elles-mêmes leur raison. Un relevé fait tout de même compte comme toujours.</translation>
     </message>
     <message>
         <source>First day, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier jour, année-mois-jour</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier jour</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>nobody</source>
-        <translation type="unfinished"></translation>
+        <translation>personne</translation>
     </message>
     <message>
         <source>Who reads meanwhile, initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui lit pendant ce temps, initiales</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder</translation>
     </message>
     <message>
         <source>Put the last day on or after the first; it lies before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Placer le dernier jour au premier ou après ; il est avant.</translation>
     </message>
     <message>
         <source>Choose a reason or write one in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une raison ou en écrire une avec vos mots.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::AbsenceSection</name>
     <message>
         <source>&amp;Absences and deputies</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Absences et remplaçants</translation>
     </message>
     <message>
         <source>An absence a&amp;head…</source>
-        <translation type="unfinished"></translation>
+        <translation>Une a&amp;bsence à venir…</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>nobody reads</source>
-        <translation type="unfinished"></translation>
+        <translation>personne ne lit</translation>
     </message>
     <message>
         <source>%1 reads</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lit</translation>
     </message>
     <message>
         <source>No absence is written down. Enter one ahead, with whoever reads meanwhile: then the gap has its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune absence n’est inscrite. En inscrire une d’avance, avec qui lit pendant ce temps : la lacune a alors sa raison.</translation>
     </message>
     <message>
         <source>absence changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>absence changée : %1</translation>
     </message>
     <message>
         <source>absence: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>absence : %1</translation>
     </message>
     <message>
         <source>Kept. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Annuler le reprend.</translation>
     </message>
     <message>
         <source>absence taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>absence reprise : %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::AnswerPanel</name>
     <message>
         <source>frost point %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>point de gelée %1 %2</translation>
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>tension de vapeur %1 hPa</translation>
     </message>
     <message>
         <source>depression %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart %1 %2</translation>
     </message>
     <message>
         <source>deficit %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>déficit %1 hPa</translation>
     </message>
     <message>
         <source>%1 g/⁠m³</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g/m³</translation>
     </message>
     <message>
         <source>%1 g/⁠kg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 g/kg</translation>
     </message>
     <message>
         <source>, coefficient %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, coefficient %1</translation>
     </message>
     <message>
         <source>pressure %1 hPa as read</source>
-        <translation type="unfinished"></translation>
+        <translation>pression %1 hPa comme lue</translation>
     </message>
     <message>
         <source>pressure %1 hPa, the station&apos;s mean</source>
-        <translation type="unfinished"></translation>
+        <translation>pression %1 hPa, moyenne de la station</translation>
     </message>
     <message>
         <source>pressure %1 hPa worked out from %2 m</source>
-        <translation type="unfinished"></translation>
+        <translation>pression %1 hPa calculée de %2 m</translation>
     </message>
     <message>
         <source>Relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative</translation>
     </message>
     <message>
         <source>Dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée</translation>
     </message>
     <message>
         <source>Show the working</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer le calcul</translation>
     </message>
     <message>
         <source>Relative humidity %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative %1 %2</translation>
     </message>
     <message>
         <source>Dew point %1 %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée %1 %2 %3</translation>
     </message>
     <message>
         <source>Relative humidity: none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative : pas encore</translation>
     </message>
     <message>
         <source>Dew point: none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée : pas encore</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::BesideDialog</name>
     <message>
         <source>The clock never showed that time: it was put forward. Look at “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge n’a jamais montré cette heure : elle a été avancée. Regarder « %1 ».</translation>
     </message>
     <message>
         <source>That time is still to come. Look at date and time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est encore à venir. Regarder la date et l’heure.</translation>
     </message>
     <message>
         <source>%1 is not a relative humidity in per cent.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas une humidité relative en pour cent.</translation>
     </message>
     <message>
         <source>Write what the other instrument showed: its humidity, or both its bulbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire ce que montrait l’autre instrument : son humidité, ou ses deux thermomètres.</translation>
     </message>
     <message>
         <source>Write both bulbs of the station&apos;s pair, or neither: then the register&apos;s reading counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire les deux thermomètres de la station, ou aucun : le relevé du registre compte alors.</translation>
     </message>
     <message>
         <source>Wind is a whole number from 0 to 12, as Beaufort has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le vent est un nombre entier de 0 à 12, selon Beaufort.</translation>
     </message>
     <message>
         <source>reading of another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé d’un autre instrument</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé.</translation>
     </message>
     <message>
         <source>Kept, but it takes no part yet: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé, mais ne compte pas encore : %1.</translation>
     </message>
     <message>
         <source>reading of another instrument taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé d’un autre instrument repris</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
     <message>
         <source>Readings of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés de l’autre instrument</translation>
     </message>
     <message>
         <source>CSV files (*.csv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichiers CSV (*.csv *.txt);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>%1 can&apos;t be opened. Choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être ouvert. Choisir un autre fichier.</translation>
     </message>
     <message>
         <source>One reading of another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé d’un autre instrument</translation>
     </message>
     <message numerus="yes">
         <source>%n readings of another instrument</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé d’un autre instrument || %n relevés d’un autre instrument</numerusform>
         </translation>
     </message>
     <message>
         <source>One reading came in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé est entré.</translation>
     </message>
     <message numerus="yes">
         <source>%n readings came in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé est entré. || %n relevés sont entrés.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 have no reading of the station within five minutes and were left aside.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’ont pas de relevé de la station à moins de cinq minutes et ont été laissés de côté.</translation>
     </message>
     <message>
         <source>%1 were there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 étaient déjà là.</translation>
     </message>
     <message>
         <source>%1 lines could not be read, the first: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lignes n’ont pu être lues, la première : %2</translation>
     </message>
     <message>
         <source>own coefficient out of the comparison with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient propre tiré de la comparaison avec %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
     </message>
     <message>
         <source>There is no change of place or exposure yet. Write it down on the Station page, with its date, and join then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a encore aucun changement de lieu ou d’exposition. L’inscrire avec sa date sur la page Station, puis joindre.</translation>
     </message>
     <message>
         <source>The records are joined already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les séries sont déjà jointes.</translation>
     </message>
     <message>
         <source>joined</source>
-        <translation type="unfinished"></translation>
+        <translation>jointes</translation>
     </message>
     <message>
         <source>records joined after the overlap with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>séries jointes après le parallèle avec %1</translation>
     </message>
     <message>
         <source>Joined: charts and averages go on across the change. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Joint : graphiques et moyennes passent par-dessus le changement. Annuler le reprend.</translation>
     </message>
     <message>
         <source>Beside another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>À côté d’un autre instrument</translation>
     </message>
     <message>
         <source>readings of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés de l’autre instrument</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>Other, RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre, HR %</translation>
     </message>
     <message>
         <source>Station, RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>Station, HR %</translation>
     </message>
     <message>
         <source>Difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarque</translation>
     </message>
     <message>
         <source>&amp;Bring in a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre un &amp;fichier…</translation>
     </message>
     <message>
         <source>&amp;Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nnuler</translation>
     </message>
     <message>
         <source>Delete, in the table. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suppr, dans le tableau. Annuler le ramène.</translation>
     </message>
     <message>
         <source>&amp;Use this coefficient…</source>
-        <translation type="unfinished"></translation>
+        <translation>Employer ce &amp;coefficient…</translation>
     </message>
     <message>
         <source>&amp;Join the records</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Joindre les séries</translation>
     </message>
     <message>
         <source>The record goes on across the change of place or exposure</source>
-        <translation type="unfinished"></translation>
+        <translation>La série passe par-dessus le changement de lieu ou d’exposition</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Date</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure</translation>
     </message>
     <message>
         <source>Other: RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre : HR %</translation>
     </message>
     <message>
         <source>humidity of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité de l’autre instrument</translation>
     </message>
     <message>
         <source>its air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>sa température de l’air</translation>
     </message>
     <message>
         <source>air temperature of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>température de l’air de l’autre instrument</translation>
     </message>
     <message>
         <source>or its dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>ou son sec</translation>
     </message>
     <message>
         <source>dry bulb of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec de l’autre instrument</translation>
     </message>
     <message>
         <source>its wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>son mouillé</translation>
     </message>
     <message>
         <source>wet bulb of the other instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé de l’autre instrument</translation>
     </message>
     <message>
         <source>its wick</source>
-        <translation type="unfinished"></translation>
+        <translation>sa mousseline</translation>
     </message>
     <message>
         <source>Wind, Beaufort</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent, Beaufort</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished"></translation>
+        <translation>vent</translation>
     </message>
     <message>
         <source>Station: dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Station : sec</translation>
     </message>
     <message>
         <source>dry bulb of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec de la station</translation>
     </message>
     <message>
         <source>wet</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé</translation>
     </message>
     <message>
         <source>wet bulb of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé de la station</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>Enter keeps it. Empty: the register&apos;s reading within five minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée le garde. Vide : le relevé du registre à moins de cinq minutes.</translation>
     </message>
     <message>
         <source>what the readings say</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que disent les relevés</translation>
     </message>
     <message>
         <source>other, RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>autre, HR %</translation>
     </message>
     <message>
         <source>station, RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>station, HR %</translation>
     </message>
     <message>
         <source>depression, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>écart, °C</translation>
     </message>
     <message>
         <source>station − other, RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>station − autre, HR %</translation>
     </message>
     <message>
         <source>wind, Beaufort</source>
-        <translation type="unfinished"></translation>
+        <translation>vent, Beaufort</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
-        <translation type="unfinished"></translation>
+        <translation>d MMM yyyy</translation>
     </message>
     <message>
         <source>%1 / %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 / %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::BesidePlot</name>
     <message>
         <source>%1 against %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 contre %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ChangesPreview</name>
     <message>
         <source>what would change, month by month</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui changerait, mois par mois</translation>
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés</translation>
     </message>
     <message>
         <source>RH % now</source>
-        <translation type="unfinished"></translation>
+        <translation>HR % actuelle</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation>ensuite</translation>
     </message>
     <message>
         <source>Dew point now</source>
-        <translation type="unfinished"></translation>
+        <translation>P. de rosée actuel</translation>
     </message>
     <message>
         <source>Largest, % RH</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus grand, % HR</translation>
     </message>
     <message>
         <source>how far the register has been looked through</source>
-        <translation type="unfinished"></translation>
+        <translation>où en est l’examen du registre</translation>
     </message>
     <message>
         <source>Stop looking</source>
-        <translation type="unfinished"></translation>
+        <translation>Cesser d’examiner</translation>
     </message>
     <message>
         <source>Stopped before the end; nothing is known of what would change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté avant la fin ; on ne sait rien de ce qui changerait.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ChartPanel</name>
     <message>
         <source>Chart of humidity and dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphique de l’humidité et du point de rosée</translation>
     </message>
     <message>
         <source>How long a time the chart shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle durée montre le graphique</translation>
     </message>
     <message>
         <source>two weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>deux semaines</translation>
     </message>
     <message>
         <source>a month</source>
-        <translation type="unfinished"></translation>
+        <translation>un mois</translation>
     </message>
     <message>
         <source>a season</source>
-        <translation type="unfinished"></translation>
+        <translation>une saison</translation>
     </message>
     <message>
         <source>a year</source>
-        <translation type="unfinished"></translation>
+        <translation>une année</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>tout</translation>
     </message>
     <message>
         <source>as zoomed</source>
-        <translation type="unfinished"></translation>
+        <translation>comme agrandi</translation>
     </message>
     <message>
         <source>What the chart shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que montre le graphique</translation>
     </message>
     <message>
         <source>over time</source>
-        <translation type="unfinished"></translation>
+        <translation>dans le temps</translation>
     </message>
     <message>
         <source>years over one another</source>
-        <translation type="unfinished"></translation>
+        <translation>années superposées</translation>
     </message>
     <message>
         <source>vapour and warmth</source>
-        <translation type="unfinished"></translation>
+        <translation>vapeur et chaleur</translation>
     </message>
     <message>
         <source>dry and wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>sec et mouillé</translation>
     </message>
     <message>
         <source>At which observing hour</source>
-        <translation type="unfinished"></translation>
+        <translation>À quelle heure d’observation</translation>
     </message>
     <message>
         <source>Pict&amp;ure…</source>
-        <translation type="unfinished"></translation>
+        <translation>I&amp;mage…</translation>
     </message>
     <message>
         <source>Save the chart as a picture, PNG or SVG (Ctrl+C copies it)</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer le graphique en image, PNG ou SVG (Ctrl+C le copie)</translation>
     </message>
     <message>
         <source>Reading the register beside the window… %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture du registre à côté de la fenêtre… %1</translation>
     </message>
     <message>
         <source>Reading the register beside the window…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture du registre à côté de la fenêtre…</translation>
     </message>
     <message>
         <source>No readings here yet. They appear as they are written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de relevés ici. Ils paraissent à mesure qu’ils sont notés.</translation>
     </message>
     <message>
         <source>No readings in this span. + and − zoom, Ctrl+← and Ctrl+→ move.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de relevés dans cette durée. + et − agrandissent, Ctrl+← et Ctrl+→ déplacent.</translation>
     </message>
     <message>
         <source>RH %1</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %1</translation>
     </message>
     <message>
         <source>dew point %1</source>
-        <translation type="unfinished"></translation>
+        <translation>point de rosée %1</translation>
     </message>
     <message>
         <source>dry %1, wet %2</source>
-        <translation type="unfinished"></translation>
+        <translation>sec %1, mouillé %2</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>%1 singled out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mis en avant</translation>
     </message>
     <message>
         <source>↑ and ↓ single out a year</source>
-        <translation type="unfinished"></translation>
+        <translation>↑ et ↓ mettent une année en avant</translation>
     </message>
     <message>
         <source>← and → walk the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>← et → parcourent les relevés</translation>
     </message>
     <message>
         <source>%1 to %2</source>
         <extracomment>%1 the first and %2 the last day of a chart</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>A picture is PNG or SVG: let the name end in .png or .svg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une image est PNG ou SVG : terminer le nom par .png ou .svg.</translation>
     </message>
     <message>
         <source>The picture could not be drawn; make the window smaller or close other programs, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’image n’a pu être dessinée ; réduire la fenêtre ou fermer d’autres programmes, puis réessayer.</translation>
     </message>
     <message>
         <source>The chart was written to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le graphique a été écrit dans %1.</translation>
     </message>
     <message>
         <source>The chart is on the clipboard as a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le graphique est dans le presse-papiers comme image.</translation>
     </message>
     <message>
         <source>The chart as a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Le graphique en image</translation>
     </message>
     <message>
         <source>PNG at print size (*.png);;SVG (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>PNG à la taille d’impression (*.png);;SVG (*.svg)</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ClassWindow</name>
     <message>
         <source>Class round</source>
-        <translation type="unfinished"></translation>
+        <translation>Séance de classe</translation>
     </message>
     <message>
         <source>Many pairs of the same air, side by side. Pupils are numbers; nothing of this comes into the station&apos;s register, and it is gone when the window has been started again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beaucoup de couples du même air, côte à côte. Les élèves sont des numéros ; rien de cela n’entre dans le registre de la station, et c’est parti au prochain démarrage de la fenêtre.</translation>
     </message>
     <message>
         <source>Pairs of the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Couples de la classe</translation>
     </message>
     <message>
         <source>What the class found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que la classe a trouvé</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>&amp;Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Instrument</translation>
     </message>
     <message>
         <source>&amp;Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;chelle</translation>
     </message>
     <message>
         <source>Rea&amp;d to</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lu à</translation>
     </message>
     <message>
         <source>&amp;Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pression</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>I&amp;mprimer…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Enregistrer en PDF…</translation>
     </message>
     <message>
         <source>&amp;Work sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feuille d’exercices</translation>
     </message>
     <message>
         <source>Sheet with &amp;answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille avec &amp;réponses</translation>
     </message>
     <message>
         <source>&amp;Copy as table</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copier le tableau</translation>
     </message>
     <message>
         <source>Copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copié.</translation>
     </message>
     <message>
         <source>Start a &amp;new round</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouvelle séance</translation>
     </message>
     <message>
         <source>The pressure where the class stands lies between %1 and %2 hPa: read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pression là où est la classe se trouve entre %1 et %2 hPa : la relire.</translation>
     </message>
     <message>
         <source>Type the first pair: dry, Enter, wet, Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taper le premier couple : sec, Entrée, mouillé, Entrée.</translation>
     </message>
     <message>
         <source>Save the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer la feuille</translation>
     </message>
     <message>
         <source>class-answers.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>classe-reponses.pdf</translation>
     </message>
     <message>
         <source>class-sheet.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>classe-feuille.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>The sheet could not be painted because of an error in the program: nothing was written. Please report it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La feuille n’a pu être dessinée à cause d’une erreur du programme : rien n’a été écrit. Merci de la signaler.</translation>
     </message>
     <message>
         <source>Saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CoefficientForm</name>
     <message>
         <source>Exposure and coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Exposition et coefficient</translation>
     </message>
     <message>
         <source>How the pair is exposed from this date on</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment le couple est exposé à partir de cette date</translation>
     </message>
     <message>
         <source>The coefficient decides what humidity a depression means. An own one comes out of a comparison at this station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le coefficient décide quelle humidité signifie un écart. Un coefficient propre vient d’une comparaison à cette station.</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>The thermometers are</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont</translation>
     </message>
     <message>
         <source>Own coefficient, water</source>
-        <translation type="unfinished"></translation>
+        <translation>Coefficient propre, eau</translation>
     </message>
     <message>
         <source>own coefficient over water</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient propre sur l’eau</translation>
     </message>
     <message>
         <source>× 10⁻⁴ per degree</source>
-        <translation type="unfinished"></translation>
+        <translation>× 10⁻⁴ par degré</translation>
     </message>
     <message>
         <source>Own coefficient, ice</source>
-        <translation type="unfinished"></translation>
+        <translation>Coefficient propre, glace</translation>
     </message>
     <message>
         <source>own coefficient over ice</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient propre sur la glace</translation>
     </message>
     <message>
         <source>× 10⁻⁴ per degree; empty: as water</source>
-        <translation type="unfinished"></translation>
+        <translation>× 10⁻⁴ par degré ; vide : comme l’eau</translation>
     </message>
     <message>
         <source>Its uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Son incertitude</translation>
     </message>
     <message>
         <source>uncertainty of the coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>incertitude du coefficient</translation>
     </message>
     <message>
         <source>%, standard</source>
-        <translation type="unfinished"></translation>
+        <translation>%, type</translation>
     </message>
     <message>
         <source>Mean pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression moyenne</translation>
     </message>
     <message>
         <source>mean pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression moyenne</translation>
     </message>
     <message>
         <source>hPa at the station; empty: from elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>hPa à la station ; vide : d’après l’altitude</translation>
     </message>
     <message>
         <source>Write the own coefficient, as in 7.99 for 7.99 × 10⁻⁴, or choose another exposure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le coefficient propre, par exemple 7,99 pour 7,99 × 10⁻⁴, ou choisir une autre exposition.</translation>
     </message>
     <message>
         <source>A coefficient lies between 0 and 50 × 10⁻⁴ per degree; 6 to 12 is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un coefficient se trouve entre 0 et 50 × 10⁻⁴ par degré ; 6 à 12 est habituel.</translation>
     </message>
     <message>
         <source>The uncertainty of the coefficient lies between 0 and 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’incertitude du coefficient se trouve entre 0 et 100 %.</translation>
     </message>
     <message>
         <source>Write the date from which it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la date à partir de laquelle il vaut.</translation>
     </message>
     <message>
         <source>The mean pressure at the station lies between 500 and 1080 hPa.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pression moyenne à la station se trouve entre 500 et 1080 hPa.</translation>
     </message>
     <message>
         <source>Nothing differs yet from what is in force. Change a field, or close this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne diffère encore de ce qui est en vigueur. Changer un champ, ou fermer.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CoefficientSection</name>
     <message>
         <source>E&amp;xposure and coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;xposition et coefficient</translation>
     </message>
     <message>
         <source>From a date on…</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir d’une date…</translation>
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>pression moyenne %1 hPa</translation>
     </message>
     <message>
         <source>pressure from elevation again</source>
-        <translation type="unfinished"></translation>
+        <translation>pression de nouveau d’après l’altitude</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le début</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>How the pair is exposed is not written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’exposition du couple n’est pas inscrite.</translation>
     </message>
     <message>
         <source>exposure and coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>exposition et coefficient</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
     </message>
     <message>
         <source>The beginning can&apos;t be taken back, for the pair must hang somehow. Change it instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le début ne peut être repris, car le couple doit bien être exposé d’une façon. Le changer plutôt.</translation>
     </message>
     <message>
         <source>exposure and coefficient taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>exposition et coefficient repris</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ColumnsDialog</name>
     <message>
         <source>Columns of the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonnes de la page</translation>
     </message>
     <message>
         <source>Put the columns as the page in hand has them. Space switches a column on or off, Ctrl+↑ and Ctrl+↓ move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre les colonnes comme les a la page en main. Espace met ou ôte une colonne, Ctrl+↑ et Ctrl+↓ la déplacent.</translation>
     </message>
     <message>
         <source>Columns, in the page&apos;s order</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonnes, dans l’ordre de la page</translation>
     </message>
     <message>
         <source>&amp;Enter stops at this column</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entrée s’arrête à cette colonne</translation>
     </message>
     <message>
         <source>Move &amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Monter</translation>
     </message>
     <message>
         <source>Move &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Descendre</translation>
     </message>
     <message>
         <source>Use these</source>
-        <translation type="unfinished"></translation>
+        <translation>Les employer</translation>
     </message>
     <message>
         <source>Leave as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser comme avant</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ColumnsView</name>
     <message>
         <source>the first rows of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>les premières lignes du fichier</translation>
     </message>
     <message>
         <source>left aside</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé de côté</translation>
     </message>
     <message>
         <source>what column %1, “%2”, is</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’est la colonne %1, « %2 »</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CopiesSection</name>
     <message>
         <source>Chan&amp;ge…</source>
-        <translation type="unfinished"></translation>
+        <translation>Chan&amp;ger…</translation>
     </message>
     <message>
         <source>change where copies go</source>
-        <translation type="unfinished"></translation>
+        <translation>changer où vont les copies</translation>
     </message>
     <message>
         <source>&amp;Keep one every day the book has changed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;En garder une chaque jour où le livre a changé</translation>
     </message>
     <message>
         <source>Without, nothing keeps a copy but you, and bringing in a register.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans cela, rien ne garde de copie que vous et la reprise d’un registre.</translation>
     </message>
     <message>
         <source>copies of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>copies du livre</translation>
     </message>
     <message>
         <source>how far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>où cela en est</translation>
     </message>
     <message>
         <source>A copy is kept every day the book has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie est gardée chaque jour où le livre a changé.</translation>
     </message>
     <message>
         <source>No copy is kept by itself any more: make one now and then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie n’est plus gardée d’elle-même : en faire une de temps en temps.</translation>
     </message>
     <message>
         <source>&amp;Make one now</source>
-        <translation type="unfinished"></translation>
+        <translation>En &amp;faire une</translation>
     </message>
     <message>
         <source>&amp;Verify it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vérifier</translation>
     </message>
     <message>
         <source>Reads every page and the whole chain of revisions of the chosen copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lit chaque page et toute la chaîne des versions de la copie choisie.</translation>
     </message>
     <message>
         <source>Verif&amp;y all</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier &amp;toutes</translation>
     </message>
     <message>
         <source>Rest&amp;ore into a new book…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Restaurer dans un nouveau livre…</translation>
     </message>
     <message>
         <source>A copy to hand o&amp;n…</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie à d&amp;onner…</translation>
     </message>
     <message>
         <source>A verified copy for somebody else, set to be read only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie vérifiée pour quelqu’un d’autre, en lecture seule.</translation>
     </message>
     <message>
         <source>Kept and verified: “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardée et vérifiée : « %1 ».</translation>
     </message>
     <message>
         <source>One old copy gave way to newer ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ancienne copie a cédé à de plus récentes.</translation>
     </message>
     <message>
         <source>%1 old copies gave way to newer ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anciennes copies ont cédé à de plus récentes.</translation>
     </message>
     <message>
         <source>&amp;Copies of the book: fold away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copies du livre : replier</translation>
     </message>
     <message>
         <source>&amp;Copies of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copies du livre</translation>
     </message>
     <message>
         <source>the last one failed</source>
-        <translation type="unfinished"></translation>
+        <translation>la dernière a échoué</translation>
     </message>
     <message>
         <source>last %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dernière %1</translation>
     </message>
     <message>
         <source>holds what this book does not</source>
-        <translation type="unfinished"></translation>
+        <translation>contient ce que ce livre n’a pas</translation>
     </message>
     <message>
         <source>verified</source>
-        <translation type="unfinished"></translation>
+        <translation>vérifiée</translation>
     </message>
     <message>
         <source>does not verify: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>non vérifiée : %1</translation>
     </message>
     <message>
         <source>The sample station keeps no copies: it is gone when the window closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station d’exemple ne garde pas de copies : elle disparaît à la fermeture de la fenêtre.</translation>
     </message>
     <message>
         <source>Looking for copies…</source>
-        <translation type="unfinished"></translation>
+        <translation>Recherche des copies…</translation>
     </message>
     <message>
         <source>There is no copy yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas encore de copie.</translation>
     </message>
     <message>
         <source>Last copy: %1. %2 in all. The newest of each of 7 days, 8 weeks and 24 months stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière copie : %1. %2 en tout. Restent les plus récentes de 7 jours, 8 semaines et 24 mois.</translation>
     </message>
     <message>
         <source>Where: the folder “%1” beside the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Où : le dossier « %1 » à côté du livre</translation>
     </message>
     <message>
         <source>Where: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Où : %1</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Verified: %1, every page and the whole chain of revisions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifiées : %1, chaque page et toute la chaîne des versions.</translation>
     </message>
     <message>
         <source>%1 verified, %2 did not: keep using the others, and make one now.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 vérifiées, %2 non : continuer avec les autres, et en faire une maintenant.</translation>
     </message>
     <message>
         <source>Where copies of the book shall lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Où placer les copies du livre</translation>
     </message>
     <message>
         <source>From now on copies go there; those made before stay where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dorénavant les copies vont là ; celles d’avant restent où elles sont.</translation>
     </message>
     <message>
         <source>Where the copy to hand on shall lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Où placer la copie à donner</translation>
     </message>
     <message>
         <source>%1 to read.wickbook</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à lire.wickbook</translation>
     </message>
     <message>
         <source>Wickbook books (*.wickbook)</source>
-        <translation type="unfinished"></translation>
+        <translation>Livres Wickbook (*.wickbook)</translation>
     </message>
     <message>
         <source>Making the copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie en cours…</translation>
     </message>
     <message>
         <source>“%1” is written, verified, and set to be read only.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est écrite, vérifiée et en lecture seule.</translation>
     </message>
     <message>
         <source>“%1” is written and verified. The disk it lies on knows no files to be read only.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est écrite et vérifiée. Son disque ne connaît pas la lecture seule.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CorrectionCurve</name>
     <message>
         <source>the correction over the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>la correction le long de l’échelle</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CorrectionForm</name>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction</translation>
     </message>
     <message>
         <source>A thermometer&apos;s correction</source>
-        <translation type="unfinished"></translation>
+        <translation>La correction d’un thermomètre</translation>
     </message>
     <message>
         <source>From a certificate or the ice point: what to add at which reading. Between the points it is taken as a straight line, beyond them as the nearest. It holds until the thermometer&apos;s next one.</source>
-        <translation type="unfinished"></translation>
+        <translation>D’un certificat ou du point de glace : ce qu’il faut ajouter à quelle lecture. Entre les points, une droite ; au-delà, le plus proche. Elle vaut jusqu’à la suivante du thermomètre.</translation>
     </message>
     <message>
         <source>Thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour</translation>
     </message>
     <message>
         <source>empty: from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>vide : depuis le début</translation>
     </message>
     <message>
         <source>At a reading of</source>
-        <translation type="unfinished"></translation>
+        <translation>À une lecture de</translation>
     </message>
     <message>
         <source>add</source>
-        <translation type="unfinished"></translation>
+        <translation>ajouter</translation>
     </message>
     <message>
         <source>Points</source>
-        <translation type="unfinished"></translation>
+        <translation>Points</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessin</translation>
     </message>
     <message>
         <source>standard uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>incertitude type</translation>
     </message>
     <message>
         <source>degrees, standard (half of a ± for 95 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>degrés, type (la moitié d’un ± à 95 %)</translation>
     </message>
     <message>
         <source>Uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Incertitude</translation>
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>D’où elle vient</translation>
     </message>
     <message>
         <source>certificate and number, ice point, …</source>
-        <translation type="unfinished"></translation>
+        <translation>certificat et numéro, point de glace, …</translation>
     </message>
     <message>
         <source>reading in line %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lecture de la ligne %1</translation>
     </message>
     <message>
         <source>correction in line %1</source>
-        <translation type="unfinished"></translation>
+        <translation>correction de la ligne %1</translation>
     </message>
     <message>
         <source>A correction of %1 is that of a broken thermometer. Look at line %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une correction de %1 est celle d’un thermomètre cassé. Regarder la ligne %2.</translation>
     </message>
     <message>
         <source>Two points stand at the reading %1. Leave one of them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux points sont à la lecture %1. Laisser l’un des deux.</translation>
     </message>
     <message>
         <source>Write down the thermometer first, under “Thermometers”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire d’abord le thermomètre, sous « Thermomètres ».</translation>
     </message>
     <message>
         <source>Write at least one point: a reading, and what to add to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire au moins un point : une lecture, et ce qu’il faut y ajouter.</translation>
     </message>
     <message>
         <source>An uncertainty is not below zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une incertitude n’est pas négative.</translation>
     </message>
     <message>
         <source>Write where the correction comes from: a certificate, an ice point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire d’où vient la correction : un certificat, un point de glace.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::CorrectionSection</name>
     <message>
         <source>&amp;Corrections</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Corrections</translation>
     </message>
     <message>
         <source>New correction…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle correction…</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis %1</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 : %3</translation>
     </message>
     <message>
         <source>, uncertainty %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, incertitude %1</translation>
     </message>
     <message>
         <source>No correction is known; readings are used as they are read. A certificate, or the ice point, gives one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune correction connue ; les relevés valent comme lus. Un certificat, ou le point de glace, en donne une.</translation>
     </message>
     <message>
         <source>correction of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>correction de %1 : %2</translation>
     </message>
     <message>
         <source>Kept. What was read stays; what follows from it is worked out afresh. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Ce qui a été lu reste ; ce qui en découle est recalculé. Annuler le reprend.</translation>
     </message>
     <message>
         <source>correction taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>correction reprise : %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::DatedSection</name>
     <message>
         <source>Insert, in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Inser, dans la liste</translation>
     </message>
     <message>
         <source>Change…</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer…</translation>
     </message>
     <message>
         <source>Enter, in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée, dans la liste</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
     <message>
         <source>Delete, in the list. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suppr, dans la liste. Annuler le ramène.</translation>
     </message>
     <message>
         <source>%1: fold away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : replier</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::DiaryForm</name>
     <message>
         <source>Exposure diary</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal du site</translation>
     </message>
     <message>
         <source>Change an entry of the diary</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer une note du journal</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui s’est passé</translation>
     </message>
     <message>
         <source>Nothing is worked out from it. It is for whoever asks later why the readings changed. A new place is a period: “From a date on the station differs”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’en est calculé. C’est pour qui demandera pourquoi les relevés ont changé. Un nouveau lieu est une période : « À partir d’une date la station diffère ».</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Date, année-mois-jour</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder</translation>
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>Write in the note what it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire dans la note ce que c’était.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::DiarySection</name>
     <message>
         <source>&amp;Exposure diary</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Journal du site</translation>
     </message>
     <message>
         <source>&amp;Write down…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inscrire…</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>The diary is empty. Write down when the screen is washed or painted, snow chokes the louvres, or a hedge grows or is cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal est vide. Y inscrire quand l’abri est lavé ou repeint, que la neige bouche les persiennes, qu’une haie pousse ou est taillée.</translation>
     </message>
     <message>
         <source>diary changed: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>journal changé : %1, %2</translation>
     </message>
     <message>
         <source>diary: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>journal : %1, %2</translation>
     </message>
     <message>
         <source>Kept. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Annuler le reprend.</translation>
     </message>
     <message>
         <source>taken back from the diary: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>repris du journal : %1, %2</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::EndPanel</name>
     <message>
         <source>Queries of this page</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions de cette page</translation>
     </message>
     <message>
         <source>The page&apos;s end: no queries</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin de la page : aucune question</translation>
     </message>
     <message>
         <source>The page&apos;s end: one query</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin de la page : une question</translation>
     </message>
     <message numerus="yes">
         <source>The page&apos;s end: %n queries</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Fin de la page : %n question</numerusform>
+            <numerusform>Fin de la page : %n questions</numerusform>
         </translation>
     </message>
     <message>
         <source>Esc goes back to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Échap revient à la page.</translation>
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que dit le papier ?</translation>
     </message>
     <message>
         <source>the paper says so: a slip of these keys</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit cela : une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what was typed: a slip at the time, corrected now</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit ce qui a été tapé : une méprise d’alors, corrigée maintenant</translation>
     </message>
     <message>
         <source>neither: back to the note</source>
-        <translation type="unfinished"></translation>
+        <translation>ni l’un ni l’autre : retour à la note</translation>
     </message>
     <message>
         <source>1 to %1 answer. </source>
-        <translation type="unfinished"></translation>
+        <translation>1 à %1 répondent. </translation>
     </message>
     <message>
         <source>S sound, D doubtful, E erroneous. Enter goes to the line, Esc back to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>S valable, D douteux, E erroné. Entrée va à la ligne, Échap revient à la page.</translation>
     </message>
     <message>
         <source>Enter goes to the line, Esc back to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée va à la ligne, Échap revient à la page.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::EntryForm</name>
     <message>
         <source>Whirl by whirl</source>
-        <translation type="unfinished"></translation>
+        <translation>Passage par passage</translation>
     </message>
     <message>
         <source>Repeats</source>
-        <translation type="unfinished"></translation>
+        <translation>Passages</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Is the wick wet or frozen? W for water, I for ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline est-elle humide ou gelée ? W pour eau, I pour glace.</translation>
     </message>
     <message>
         <source>As read off the scale. &lt; stands for a column that has gone into the bulb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comme lu sur l’échelle. &lt; vaut pour une colonne entrée dans le réservoir.</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé</translation>
     </message>
     <message>
         <source>The beat  B</source>
-        <translation type="unfinished"></translation>
+        <translation>La cadence  B</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>ice</source>
-        <translation type="unfinished"></translation>
+        <translation>glace</translation>
     </message>
     <message>
         <source>wick care</source>
-        <translation type="unfinished"></translation>
+        <translation>soin de la mousseline</translation>
     </message>
     <message>
         <source>wetted</source>
-        <translation type="unfinished"></translation>
+        <translation>humectée</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau</translation>
     </message>
     <message>
         <source>Wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline</translation>
     </message>
     <message>
         <source>Wick care</source>
-        <translation type="unfinished"></translation>
+        <translation>Soin de la mousseline</translation>
     </message>
     <message>
         <source>How to tell  ?</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment savoir  ?</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>wind, Beaufort force</source>
-        <translation type="unfinished"></translation>
+        <translation>vent, force Beaufort</translation>
     </message>
     <message>
         <source>observer, initials</source>
-        <translation type="unfinished"></translation>
+        <translation>observateur, initiales</translation>
     </message>
     <message>
         <source>maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>maximum</translation>
     </message>
     <message>
         <source>minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>minimum</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>remarque</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent</translation>
     </message>
     <message>
         <source>Observer</source>
-        <translation type="unfinished"></translation>
+        <translation>Observateur</translation>
     </message>
     <message>
         <source>Pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression, hPa</translation>
     </message>
     <message>
         <source>Maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>Minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::EntryPanel</name>
     <message>
         <source>&amp;Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sec</translation>
     </message>
     <message>
         <source>&amp;Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mouillé</translation>
     </message>
     <message>
         <source>Wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translation>non donné</translation>
     </message>
     <message>
         <source>Wic&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>Mo&amp;usseline</translation>
     </message>
     <message>
         <source>&amp;Pressure, hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pression, hPa</translation>
     </message>
     <message>
         <source>from elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après l’altitude</translation>
     </message>
     <message>
         <source>Weat&amp;her</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Temps</translation>
     </message>
     <message>
         <source>fog, rime</source>
-        <translation type="unfinished"></translation>
+        <translation>brouillard, givre</translation>
     </message>
     <message>
         <source>W&amp;ind force</source>
-        <translation type="unfinished"></translation>
+        <translation>Force du &amp;vent</translation>
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Note</translation>
     </message>
     <message>
         <source>&amp;Observer</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Observateur</translation>
     </message>
     <message>
         <source>es&amp;timated, not read</source>
-        <translation type="unfinished"></translation>
+        <translation>es&amp;timé, non lu</translation>
     </message>
     <message>
         <source>An estimate is marked, and stays out of means and extremes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une estimation est marquée et reste hors des moyennes et extrêmes.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation type="unfinished"></translation>
+        <translation>Pou&amp;rquoi ?</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire</translation>
     </message>
     <message>
         <source>Leave as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser tel quel</translation>
     </message>
     <message>
         <source>not needed for a first entry</source>
-        <translation type="unfinished"></translation>
+        <translation>inutile pour une première inscription</translation>
     </message>
     <message>
         <source>found in the pocket-book</source>
-        <translation type="unfinished"></translation>
+        <translation>trouvé dans le carnet</translation>
     </message>
     <message>
         <source>misread, read again on paper …</source>
-        <translation type="unfinished"></translation>
+        <translation>mal lu, relu sur le papier …</translation>
     </message>
     <message>
         <source>pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pression</translation>
     </message>
     <message>
         <source>“%1” is not a weather word. Write one of: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un mot du temps. Écrire l’un de : %2.</translation>
     </message>
     <message>
         <source>Write the wind as a Beaufort force from 0 to 12; “%1” is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le vent comme force Beaufort de 0 à 12 ; « %1 » n’en est pas une.</translation>
     </message>
     <message>
         <source>dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre sec</translation>
     </message>
     <message>
         <source>wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre mouillé</translation>
     </message>
     <message>
         <source>Write at least one of the two readings. An hour without any is given a reason with M.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire au moins une des deux lectures. Une heure sans aucune reçoit une raison par M.</translation>
     </message>
     <message>
         <source>Say why: what stood here first is kept, and so is the reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire pourquoi : ce qui était d’abord ici est gardé, la raison aussi.</translation>
     </message>
     <message>
         <source>Say why, and from what it is estimated: the reason is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire pourquoi, et d’après quoi c’est estimé : la raison est gardée.</translation>
     </message>
     <message>
         <source>RH %1, dew point %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %1, point de rosée %2 %3</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FactForm</name>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder</translation>
     </message>
     <message>
         <source>See what changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir ce qui change</translation>
     </message>
     <message>
         <source>Looking…</source>
-        <translation type="unfinished"></translation>
+        <translation>Examen…</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FindBar</name>
     <message>
         <source>Find in the whole register</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher dans tout le registre</translation>
     </message>
     <message>
         <source>a word, a number, a date</source>
-        <translation type="unfinished"></translation>
+        <translation>un mot, un nombre, une date</translation>
     </message>
     <message>
         <source>Find in the whole re&amp;gister</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher dans tout le re&amp;gistre</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant</translation>
     </message>
     <message>
         <source>Find the one before (Shift+F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher le précédent (Maj+F3)</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Suivant</translation>
     </message>
     <message>
         <source>Find the next one (F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher le suivant (F3)</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Stop looking (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cesser de chercher (Échap)</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>Close the search (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer la recherche (Échap)</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FirstStartPage</name>
     <message>
         <source>A register for a dry and a wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registre pour un thermomètre sec et un mouillé</translation>
     </message>
     <message>
         <source>Write down what the two thermometers say; relative humidity and dew point are worked out, with how sure they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noter ce que disent les deux thermomètres ; l’humidité relative et le point de rosée sont calculés, avec leur incertitude.</translation>
     </message>
     <message>
         <source>Save &amp;what can be read…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauver ce qui est &amp;lisible…</translation>
     </message>
     <message>
         <source>&amp;Start a station</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Commencer une station</translation>
     </message>
     <message>
         <source>A new book: name, place, observing hours, thermometers. One page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nouveau livre : nom, lieu, heures, thermomètres. Une page.</translation>
     </message>
     <message>
         <source>&amp;Open a book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ouvrir un livre</translation>
     </message>
     <message>
         <source>A register kept with this program before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registre tenu avec ce programme.</translation>
     </message>
     <message>
         <source>&amp;Look around in the sample station</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regarder la station d’exemple</translation>
     </message>
     <message>
         <source>A copy of an invented station with two years of readings. Nothing there can be spoilt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie d’une station fictive avec deux ans de relevés. Rien ne peut s’y gâter.</translation>
     </message>
     <message>
         <source>Opened before</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverts auparavant</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FittingForm</name>
     <message>
         <source>The pair in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Le couple en service</translation>
     </message>
     <message>
         <source>Which thermometers hang from this date on</source>
-        <translation type="unfinished"></translation>
+        <translation>Quels thermomètres sont suspendus à partir de cette date</translation>
     </message>
     <message>
         <source>Write down every exchange, also when the two swap their places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire chaque échange, même quand les deux changent de place.</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé</translation>
     </message>
     <message>
         <source>Write the date from which they hang there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la date à partir de laquelle ils y sont.</translation>
     </message>
     <message>
         <source>Write down the thermometers first, under “Thermometers”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire d’abord les thermomètres, sous « Thermomètres ».</translation>
     </message>
     <message>
         <source>One thermometer can&apos;t be both bulbs. Choose another for one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un thermomètre ne peut être les deux. En choisir un autre pour l’un d’eux.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FittingSection</name>
     <message>
         <source>The pair &amp;in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Le couple en &amp;service</translation>
     </message>
     <message>
         <source>From a date on…</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir d’une date…</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le début</translation>
     </message>
     <message>
         <source>%1: dry %2, wet %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : sec %2, mouillé %3</translation>
     </message>
     <message>
         <source>It is not written down which thermometer hangs where.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’est pas inscrit quel thermomètre est où.</translation>
     </message>
     <message>
         <source>pair in use: dry %1, wet %2</source>
-        <translation type="unfinished"></translation>
+        <translation>couple en service : sec %1, mouillé %2</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
     </message>
     <message>
         <source>pair in use taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>couple en service repris</translation>
     </message>
     <message>
         <source>This pair, as if it had never hung there</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce couple, comme s’il n’y avait jamais été</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::FortnightChart</name>
     <message>
         <source>Relative humidity of the last two weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative des deux dernières semaines</translation>
     </message>
     <message>
         <source>readings shown: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés montrés : %1</translation>
     </message>
     <message>
         <source>Nothing written down in these two weeks yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a encore été noté dans ces deux semaines.</translation>
     </message>
     <message>
         <source>% RH, hollow: doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>% HR, creux : douteux</translation>
     </message>
 </context>
 <context>
-    <name>wickbook::ui::HelpDialog</name>
+    <name>wickbook::ui::HelpReader</name>
+    <message>
+        <source>Help page</source>
+        <translation>Page d’aide</translation>
+    </message>
+</context>
+<context>
+    <name>wickbook::ui::HelpWindow</name>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Aide</translation>
+    </message>
+    <message>
+        <source>Look for a word</source>
+        <translation>Chercher un mot</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Table des matières</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Retour</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Fermer</translation>
+    </message>
+    <message>
+        <source>No page has these words. Try fewer or shorter ones.</source>
+        <translation>Aucune page n’a ces mots. En essayer moins ou de plus courts.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::HistoryPanel</name>
     <message>
         <source>Every revision of this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque version de cette ligne</translation>
     </message>
     <message>
         <source>written again as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>récrit tel quel</translation>
     </message>
     <message>
         <source>why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pourquoi : %1</translation>
     </message>
     <message>
         <source>Choose a line to see what it has been through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une ligne pour voir ce qui lui est arrivé.</translation>
     </message>
     <message>
         <source>This hour is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est encore à venir.</translation>
     </message>
     <message>
         <source>Nothing was written down for this hour. Enter writes down a forgotten reading, M says why there is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté pour cette heure. Entrée inscrit un relevé oublié, M dit pourquoi il n’y en a pas.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::HourChooser</name>
     <message>
         <source>frost is likely: wet the wick now and touch it with ice; hang the frame out in the shade, look at the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>gel probable : humecter la mousseline maintenant et la toucher avec de la glace ; suspendre le cadre dehors à l’ombre, regarder les colonnes</translation>
     </message>
     <message>
         <source>hang the frame out in the shade, look at the wick and the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>suspendre le cadre dehors à l’ombre, regarder la mousseline et les colonnes</translation>
     </message>
     <message>
         <source>frost is likely: take the reservoir away and brush a little ice-cold water on the wick now; look at the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>gel probable : ôter le réservoir d’eau et passer maintenant un peu d’eau glacée sur la mousseline ; regarder les colonnes</translation>
     </message>
     <message>
         <source>frost is likely: wet the wick now; look at the wick and the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>gel probable : humecter la mousseline maintenant ; regarder mousseline et colonnes</translation>
     </message>
     <message>
         <source>look at the wick and the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>regarder la mousseline et les colonnes</translation>
     </message>
     <message>
         <source>now %1</source>
-        <translation type="unfinished"></translation>
+        <translation>il est %1</translation>
     </message>
     <message>
         <source>the wick is %1 days old</source>
-        <translation type="unfinished"></translation>
+        <translation>la mousseline a %1 jours</translation>
     </message>
     <message>
         <source>whirl until the wet bulb falls no further, read the wet bulb first</source>
-        <translation type="unfinished"></translation>
+        <translation>tourner jusqu’à ce que le mouillé ne baisse plus, lire le mouillé d’abord</translation>
     </message>
     <message>
         <source>read the dry bulb first, tenths before whole degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>lire le sec d’abord, les dixièmes avant les degrés</translation>
     </message>
     <message>
         <source>the hour before</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure d’avant</translation>
     </message>
     <message>
         <source>the hour after</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure d’après</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished"></translation>
+        <translation>date</translation>
     </message>
     <message>
         <source>observing hour</source>
-        <translation type="unfinished"></translation>
+        <translation>heure d’observation</translation>
     </message>
     <message>
         <source>read at, by the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à, selon l’horloge</translation>
     </message>
     <message>
         <source>Left empty: now, or for an older reading the hour itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laissé vide : maintenant, ou pour un relevé plus ancien l’heure même.</translation>
     </message>
     <message>
         <source>which of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>laquelle des deux</translation>
     </message>
     <message>
         <source>the first time</source>
-        <translation type="unfinished"></translation>
+        <translation>la première fois</translation>
     </message>
     <message>
         <source>the second time</source>
-        <translation type="unfinished"></translation>
+        <translation>la seconde fois</translation>
     </message>
     <message>
         <source>read at</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à</translation>
     </message>
     <message>
         <source>an extra reading</source>
-        <translation type="unfinished"></translation>
+        <translation>un relevé hors heure</translation>
     </message>
     <message>
         <source>There is no such date. Write it as day, month and year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette date n’existe pas. Écrire jour, mois et année.</translation>
     </message>
     <message>
         <source>Choose a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une date</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::IceCorrectionsForm</name>
     <message>
         <source>Ice points</source>
-        <translation type="unfinished"></translation>
+        <translation>Points de glace</translation>
     </message>
     <message>
         <source>Take the ice points over as corrections</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre les points de glace comme corrections</translation>
     </message>
     <message>
         <source>They hold from the day of the check on. A correction known before is moved as a whole, so that the ice point reads right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles valent à partir du jour du contrôle. Une correction déjà connue est déplacée en bloc, de sorte que le point de glace soit juste.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::IndexTabs</name>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Pages</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::InstrumentsPage</name>
     <message>
         <source>none written down within a year. Note it with a reading, or under “Wick and water”.</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune notée depuis un an. La noter avec un relevé, ou sous « Mousseline et eau ».</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>aujourd’hui</translation>
     </message>
     <message>
         <source>yesterday</source>
-        <translation type="unfinished"></translation>
+        <translation>hier</translation>
     </message>
     <message numerus="yes">
         <source>%n days ago</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>il y a %n jour</numerusform>
+            <numerusform>il y a %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>Look whether it is yellow, frayed or beading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder si elle est jaune, effilochée ou si l’eau y perle.</translation>
     </message>
     <message>
         <source>Instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Instruments</translation>
     </message>
     <message>
         <source>the instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>les instruments</translation>
     </message>
     <message>
         <source>Dry bulb now</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec actuel</translation>
     </message>
     <message>
         <source>Wet bulb now</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé actuel</translation>
     </message>
     <message>
         <source>Thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre</translation>
     </message>
     <message>
         <source>not written down; readings are used as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>non inscrit ; les relevés valent comme lus</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction</translation>
     </message>
     <message>
         <source>none known; readings are used as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune connue ; les relevés valent comme lus</translation>
     </message>
     <message>
         <source>, coefficient %1 × 10⁻⁴ per degree ± %2 %, ice %3</source>
-        <translation type="unfinished"></translation>
+        <translation>, coefficient %1 × 10⁻⁴ par degré ± %2 %, glace %3</translation>
     </message>
     <message>
         <source>Exposure</source>
-        <translation type="unfinished"></translation>
+        <translation>Exposition</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression</translation>
     </message>
     <message>
         <source>as read; else the station&apos;s mean, %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>comme lue ; sinon la moyenne de la station, %1 hPa</translation>
     </message>
     <message>
         <source>as read; else from the elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>comme lue ; sinon d’après l’altitude</translation>
     </message>
     <message>
         <source>Last new wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière mousseline neuve</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::LetterChoice</name>
     <message>
         <source>%1: %2, key %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2, touche %3</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::LimitForm</name>
     <message>
         <source>A limit of the checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Un seuil des contrôles</translation>
     </message>
     <message>
         <source>Built in: %1 (%2). A station may have %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>D’origine : %1 (%2). Une station peut avoir %3.</translation>
     </message>
     <message>
         <source>for all readings</source>
-        <translation type="unfinished"></translation>
+        <translation>pour tous les relevés</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>From, year-month-day, or empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour, ou vide</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>Each reading is judged by the limits that hold for its own date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque relevé est jugé par les seuils qui valent à sa propre date.</translation>
     </message>
     <message>
         <source>readings judged</source>
-        <translation type="unfinished"></translation>
+        <translation>relevés jugés</translation>
     </message>
     <message>
         <source>S&amp;top counting</source>
-        <translation type="unfinished"></translation>
+        <translation>Cesser de c&amp;ompter</translation>
     </message>
     <message>
         <source>Write the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le seuil.</translation>
     </message>
     <message>
         <source>See what changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir ce qui change</translation>
     </message>
     <message>
         <source>Judging the whole register once as it is and once as it would be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout le registre est jugé une fois tel quel et une fois comme il serait.</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder</translation>
     </message>
     <message>
         <source>Not counted to the end. It can be kept all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non compté jusqu’au bout. On peut le garder quand même.</translation>
     </message>
     <message>
         <source>The limit is so already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le seuil est déjà ainsi.</translation>
     </message>
     <message>
         <source>Write why: the reason is kept with the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire pourquoi : la raison est gardée avec le seuil.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::LimitsModel</name>
     <message>
         <source>the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>le début</translation>
     </message>
     <message>
         <source>fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>fixe</translation>
     </message>
     <message>
         <source>as built in</source>
-        <translation type="unfinished"></translation>
+        <translation>d’origine</translation>
     </message>
     <message>
         <source>Source of the built-in value: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Source de la valeur d’origine : %1</translation>
     </message>
     <message>
         <source>Rule and limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Règle et seuil</translation>
     </message>
     <message>
         <source>Built in</source>
-        <translation type="unfinished"></translation>
+        <translation>D’origine</translation>
     </message>
     <message>
         <source>At this station</source>
-        <translation type="unfinished"></translation>
+        <translation>À cette station</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis</translation>
     </message>
     <message>
         <source>Why (who)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi (qui)</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::LimitsSection</name>
     <message>
         <source>limits of the checks</source>
-        <translation type="unfinished"></translation>
+        <translation>seuils des contrôles</translation>
     </message>
     <message>
         <source>&amp;Change this limit…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Changer ce seuil…</translation>
     </message>
     <message>
         <source>Back to the &amp;built-in value…</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenir à la &amp;valeur d’origine…</translation>
     </message>
     <message>
         <source>history of this limit</source>
-        <translation type="unfinished"></translation>
+        <translation>histoire de ce seuil</translation>
     </message>
     <message>
         <source>&amp;Limits of the checks: fold away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seuils des contrôles : replier</translation>
     </message>
     <message>
         <source>&amp;Limits of the checks</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seuils des contrôles</translation>
     </message>
     <message>
         <source>1 of this station&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>1 propre à cette station</translation>
     </message>
     <message numerus="yes">
         <source>%n of this station&apos;s own</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n propre à cette station || %n propres à cette station</numerusform>
         </translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>repris</translation>
     </message>
     <message>
         <source>as built in</source>
-        <translation type="unfinished"></translation>
+        <translation>d’origine</translation>
     </message>
     <message>
         <source>from %1 on</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis %1</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>limit back to built in: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seuil revenu à l’origine : %1</translation>
     </message>
     <message>
         <source>limit changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seuil changé : %1</translation>
     </message>
     <message>
         <source>Kept. The readings are judged afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont jugés à nouveau ; annuler le reprend.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::LinesModel</name>
     <message>
         <source>for comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>pour comparer</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>changée</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Date</translation>
     </message>
     <message>
         <source>Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé</translation>
     </message>
     <message>
         <source>RH</source>
-        <translation type="unfinished"></translation>
+        <translation>HR</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque</translation>
+    </message>
+</context>
+<context>
+    <name>wickbook::ui::LogDialog</name>
+    <message>
+        <source>Log</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Starts and troubles, for somebody who helps you. There are no readings, names or folders in it; read it before you send it.</source>
+        <translation>Démarrages et ennuis, pour qui vous aide. Il ne contient ni relevés, ni noms, ni dossiers ; le lire avant de l’envoyer.</translation>
+    </message>
+    <message>
+        <source>Nothing is written down yet.</source>
+        <translation>Rien n’est encore noté.</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Copier</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a file…</source>
+        <translation>&amp;Enregistrer en fichier…</translation>
+    </message>
+    <message>
+        <source>C&amp;lose</source>
+        <translation>&amp;Fermer</translation>
+    </message>
+    <message>
+        <source>The log is on the clipboard.</source>
+        <translation>Le journal est au presse-papiers.</translation>
+    </message>
+    <message>
+        <source>Save the log</source>
+        <translation>Enregistrer le journal</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texte (*.txt)</translation>
+    </message>
+    <message>
+        <source>The log was saved as %1.</source>
+        <translation>Le journal a été enregistré sous %1.</translation>
+    </message>
+    <message>
+        <source>The log could not be saved (%1): choose another folder.</source>
+        <translation>Le journal n’a pu être enregistré (%1) : choisir un autre dossier.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MainWindow</name>
     <message>
         <source>Make a cop&amp;y now</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire une cop&amp;ie</translation>
     </message>
     <message>
         <source>Res&amp;tore from a copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Res&amp;taurer d’une copie…</translation>
     </message>
     <message>
         <source>&amp;Book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Livre</translation>
     </message>
     <message>
         <source>&amp;New station…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouvelle station…</translation>
     </message>
     <message>
         <source>&amp;Open a book…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ouvrir un livre…</translation>
     </message>
     <message>
         <source>&amp;Recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Récents</translation>
     </message>
     <message>
         <source>&amp;Sample station</source>
-        <translation type="unfinished"></translation>
+        <translation>Station d’e&amp;xemple</translation>
     </message>
     <message>
         <source>&amp;Bring in a register…</source>
-        <translation type="unfinished"></translation>
+        <translation>Re&amp;prendre un registre…</translation>
     </message>
     <message>
         <source>Save what can be read of a &amp;damaged book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauver ce qui est lisible d’un livre en&amp;dommagé…</translation>
     </message>
     <message>
         <source>On &amp;paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur papie&amp;r</translation>
     </message>
     <message>
         <source>Class &amp;round…</source>
-        <translation type="unfinished"></translation>
+        <translation>Séance de &amp;classe…</translation>
     </message>
     <message>
         <source>&amp;Close the book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fermer le livre</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quitter</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;dition</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Annuler</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Refaire</translation>
     </message>
     <message>
         <source>&amp;Register</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Registre</translation>
     </message>
     <message>
         <source>&amp;Page</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Page</translation>
     </message>
     <message>
         <source>&amp;Look through the whole register…</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;xaminer tout le registre…</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aide</translation>
     </message>
     <message>
         <source>&amp;Help on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aide sur cette page</translation>
     </message>
     <message>
         <source>&amp;About Wickbook</source>
-        <translation type="unfinished"></translation>
+        <translation>À &amp;propos de Wickbook</translation>
     </message>
     <message>
         <source>&amp;Humidity table…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Table psychrométrique…</translation>
     </message>
     <message>
         <source>&amp;Month form…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Formulaire du mois…</translation>
     </message>
     <message>
         <source>&amp;Deputy&apos;s card…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Carte du remplaçant…</translation>
     </message>
     <message>
         <source>&amp;Year book…</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nnuaire…</translation>
     </message>
     <message>
         <source>From an &amp;old page…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;D’une vieille page…</translation>
     </message>
     <message>
         <source>no books opened yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun livre ouvert encore</translation>
     </message>
     <message>
         <source>About Wickbook</source>
-        <translation type="unfinished"></translation>
+        <translation>À propos de Wickbook</translation>
     </message>
     <message>
         <source>Wickbook %1
 
 A register for a station with a dry and a wet bulb.
 Free software under the GNU General Public License, version 3 or later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wickbook %1
+
+Un registre pour une station à thermomètres sec et mouillé.
+Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</translation>
     </message>
     <message>
         <source>Save &amp;what can be read…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauver ce qui est &amp;lisible…</translation>
     </message>
     <message>
         <source>Open the book first that the register is to be brought into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir d’abord le livre où reprendre le registre.</translation>
     </message>
     <message>
         <source>Wickbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Wickbook</translation>
     </message>
     <message>
         <source>Help  F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aide  F1</translation>
     </message>
     <message>
         <source>&amp;Undo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Annuler : %1</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Refaire : %1</translation>
     </message>
     <message>
         <source>The sample station needs a little room for temporary files, and there is none: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La station d’exemple a besoin d’un peu de place pour des fichiers temporaires, et il n’y en a pas : %1.</translation>
     </message>
     <message>
         <source>invented</source>
-        <translation type="unfinished"></translation>
+        <translation>fictive</translation>
     </message>
     <message>
         <source>read only</source>
-        <translation type="unfinished"></translation>
+        <translation>lecture seule</translation>
+    </message>
+    <message>
+        <source>&amp;First steps</source>
+        <translation>&amp;Premiers pas</translation>
+    </message>
+    <message>
+        <source>All &amp;keys</source>
+        <translation>Toutes les &amp;touches</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>Pr&amp;udence</translation>
+    </message>
+    <message>
+        <source>&amp;Log…</source>
+        <translation>&amp;Journal…</translation>
+    </message>
+    <message>
+        <source>&amp;Settings…</source>
+        <translation>Ré&amp;glages…</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MarginStrip</name>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>présent</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>missing, with its reason</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant, avec sa raison</translation>
     </message>
     <message>
         <source>not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>non noté</translation>
     </message>
     <message>
         <source>due now</source>
-        <translation type="unfinished"></translation>
+        <translation>dû maintenant</translation>
     </message>
     <message>
         <source>still to come</source>
-        <translation type="unfinished"></translation>
+        <translation>à venir</translation>
     </message>
     <message>
         <source>The last eight weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Les huit dernières semaines</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 : %3</translation>
     </message>
     <message>
         <source>missing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant : %1</translation>
     </message>
     <message>
         <source>This station has no observing hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette station n’a pas d’heures d’observation.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MarginalNote</name>
     <message>
         <source>Likely causes</source>
-        <translation type="unfinished"></translation>
+        <translation>Causes probables</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée</translation>
     </message>
     <message>
         <source>%1, then the humidity is %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, alors l’humidité est %2</translation>
     </message>
     <message>
         <source>RH %1</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %1</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MissingPanel</name>
     <message>
         <source>Why nothing was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi rien n’a été lu</translation>
     </message>
     <message>
         <source>Why was &amp;nothing read? Choose with ↓ or write your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi rien &amp;n’a-t-il été lu ? Choisir par ↓ ou écrire vos mots.</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire</translation>
     </message>
     <message>
         <source>Leave as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser tel quel</translation>
     </message>
     <message>
         <source>for &amp;all %1 hours in a row, in this month</source>
-        <translation type="unfinished"></translation>
+        <translation>pour &amp;les %1 heures de suite, dans ce mois</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MonthPage</name>
     <message>
         <source>Open the &amp;folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir le &amp;dossier</translation>
     </message>
     <message>
         <source>Open the folder of the monthly return</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir le dossier du relevé mensuel</translation>
     </message>
     <message>
         <source>The month before (Alt+←)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois d’avant (Alt+←)</translation>
     </message>
     <message>
         <source>The month after (Alt+→)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois d’après (Alt+→)</translation>
     </message>
     <message>
         <source>Paper of the monthly return</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier du relevé mensuel</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>&amp;Sign off…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Viser…</translation>
     </message>
     <message>
         <source>Say that the month has been looked at and stands as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire que le mois a été regardé et vaut tel quel</translation>
     </message>
     <message>
         <source>Monthly re&amp;turn…</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevé &amp;mensuel…</translation>
     </message>
     <message>
         <source>Write the month&apos;s report, charts, tables and paragraph into a folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le rapport, les graphiques, les tableaux et le paragraphe du mois dans un dossier</translation>
     </message>
     <message>
         <source>Pr&amp;int…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimer…</translation>
     </message>
     <message>
         <source>Look at the month&apos;s pages as they will be printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder les pages du mois comme elles seront imprimées</translation>
     </message>
     <message>
         <source>All readings as CS&amp;V…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous les relevés en &amp;CSV…</translation>
     </message>
     <message>
         <source>Write every observation of the book into one CSV file</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire chaque observation du livre dans un fichier CSV</translation>
     </message>
     <message>
         <source>The month&apos;s numbers, at observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Les nombres du mois, aux heures d’observation</translation>
     </message>
     <message>
         <source>Nothing has been written down in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté en %1.</translation>
     </message>
     <message>
         <source>Take &amp;signing back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre le &amp;visa</translation>
     </message>
     <message>
         <source>Take the month&apos;s signing back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre le visa du mois</translation>
     </message>
     <message>
         <source>%1 signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 visé</translation>
     </message>
     <message>
         <source>%1 is signed off (Ctrl+Z undoes it).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est visé (Ctrl+Z l’annule).</translation>
     </message>
     <message>
         <source>signing of %1 taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>visa de %1 repris</translation>
     </message>
     <message>
         <source>%1 is no longer signed off (Ctrl+Z undoes it).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est plus visé (Ctrl+Z l’annule).</translation>
     </message>
     <message>
         <source>%1 is not over: sign it off once its last hour has passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas fini : le viser après sa dernière heure.</translation>
     </message>
     <message>
         <source>%1 of %2 readings at observing hours count; missing %3, set aside %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés sur %2 aux heures d’observation comptent ; manquants %3, mis de côté %4.</translation>
     </message>
     <message>
         <source>One hour is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une heure est encore à venir.</translation>
     </message>
     <message numerus="yes">
         <source>%n hours are still to come.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n heure est encore à venir. || %n heures sont encore à venir.</numerusform>
         </translation>
     </message>
     <message>
         <source>The month could not be read, so nothing was written. Turn to another month and back, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois n’a pu être lu, donc rien n’a été écrit. Passer à un autre mois et revenir, puis réessayer.</translation>
     </message>
     <message numerus="yes">
         <source>%n files were written into %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier a été écrit dans %1. || %n fichiers ont été écrits dans %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 observations were written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 observations ont été écrites dans %2.</translation>
     </message>
     <message>
         <source>Folder for the monthly return</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier du relevé mensuel</translation>
     </message>
     <message>
         <source>All readings as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous les relevés en CSV</translation>
     </message>
     <message>
         <source>CSV files (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichiers CSV (*.csv)</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::MoveDialog</name>
     <message>
         <source>that month has no such day</source>
-        <translation type="unfinished"></translation>
+        <translation>ce mois n’a pas ce jour</translation>
     </message>
     <message>
         <source>on %1 no reading was due at that hour</source>
-        <translation type="unfinished"></translation>
+        <translation>le %1, aucun relevé n’était dû à cette heure</translation>
     </message>
     <message>
         <source>%1 has a reading at that hour already</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a déjà un relevé à cette heure</translation>
     </message>
     <message>
         <source>%1 is still to come</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est encore à venir</translation>
     </message>
     <message>
         <source>one line to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne vers %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines to %1 … %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne vers %1 … %2 || %n lignes vers %1 … %2</numerusform>
         </translation>
     </message>
     <message>
         <source>These belong to another month</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles appartiennent à un autre mois</translation>
     </message>
     <message>
         <source>These belong elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles vont ailleurs</translation>
     </message>
     <message>
         <source>Lines that stay where they are</source>
-        <translation type="unfinished"></translation>
+        <translation>Lignes qui restent où elles sont</translation>
     </message>
     <message>
         <source>Mo&amp;ve them</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Déplacer</translation>
     </message>
     <message>
         <source>Leave them here</source>
-        <translation type="unfinished"></translation>
+        <translation>Les laisser ici</translation>
     </message>
     <message>
         <source>&amp;Which lines</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quelles lignes</translation>
     </message>
     <message>
         <source>Which lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles lignes</translation>
     </message>
     <message>
         <source>the same days of another month</source>
-        <translation type="unfinished"></translation>
+        <translation>les mêmes jours d’un autre mois</translation>
     </message>
     <message>
         <source>another date</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre date</translation>
     </message>
     <message>
         <source>another hour</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre heure</translation>
     </message>
     <message>
         <source>Where &amp;to</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vers où</translation>
     </message>
     <message>
         <source>Where to</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers où</translation>
     </message>
     <message>
         <source>The &amp;month they belong to (↑ ↓ change it)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le &amp;mois où elles vont (↑ ↓ le changent)</translation>
     </message>
     <message>
         <source>The month they belong to</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois où elles vont</translation>
     </message>
     <message>
         <source>The &amp;date of the first line (↑ ↓ change it)</source>
-        <translation type="unfinished"></translation>
+        <translation>La da&amp;te de la première ligne (↑ ↓ la changent)</translation>
     </message>
     <message>
         <source>The date of the first line; the others keep their distance</source>
-        <translation type="unfinished"></translation>
+        <translation>La date de la première ligne ; les autres gardent leur distance</translation>
     </message>
     <message>
         <source>the hour each line has</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure qu’a chaque ligne</translation>
     </message>
     <message>
         <source>&amp;Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Heure</translation>
     </message>
     <message>
         <source>Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure</translation>
     </message>
     <message>
         <source>written in the wrong place</source>
-        <translation type="unfinished"></translation>
+        <translation>écrit au mauvais endroit</translation>
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation type="unfinished"></translation>
+        <translation>Pou&amp;rquoi ?</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>There are no such lines on this page. Choose others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de telles lignes sur cette page. En choisir d’autres.</translation>
     </message>
     <message>
         <source>They are in this month already. Choose the month they belong to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles sont déjà dans ce mois. Choisir le mois où elles vont.</translation>
     </message>
     <message>
         <source>They stand there already. Choose another date or hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles y sont déjà. Choisir une autre date ou heure.</translation>
     </message>
     <message>
         <source>No line can go to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne ne peut aller en %1.</translation>
     </message>
     <message>
         <source>No line can go there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne ne peut y aller.</translation>
     </message>
     <message>
         <source>One line goes to the same day and hour of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne va au même jour et à la même heure de %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines go to the same days and hours of %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne va au même jour et à la même heure de %1. || %n lignes vont aux mêmes jours et heures de %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>What would go: %1.</source>
         <extracomment>%1 &quot;14 lines to 1 Apr 2025, 9 h … 7 Apr 2025, 21 h&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Iraient : %1.</translation>
     </message>
     <message>
         <source>One stays here:</source>
-        <translation type="unfinished"></translation>
+        <translation>Une reste ici :</translation>
     </message>
     <message numerus="yes">
         <source>%n stay here:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n reste ici : || %n restent ici :</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 (%2 / %3) stays: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 / %3) reste : %4</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::NotesPanel</name>
     <message>
         <source>read right: keep it as read</source>
-        <translation type="unfinished"></translation>
+        <translation>bien lu : le garder comme lu</translation>
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que dit le papier ?</translation>
     </message>
     <message>
         <source>the paper says so: it was a slip of the keys</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit cela : c’était une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what was typed: it was a slip at the thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit ce qui a été tapé : c’était une méprise au thermomètre</translation>
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation type="unfinished"></translation>
+        <translation>ni l’un ni l’autre : retour aux notes</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ObservePage</name>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>Wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé</translation>
     </message>
     <message>
         <source>&amp;Save  ⏎</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Enregistrer  ⏎</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>Open it in the register</source>
-        <translation type="unfinished"></translation>
+        <translation>L’ouvrir dans le registre</translation>
     </message>
     <message>
         <source>Last two weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux dernières semaines</translation>
     </message>
     <message>
         <source>Taken back. Ctrl+Shift+Z keeps it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Ctrl+Maj+Z le garde de nouveau.</translation>
     </message>
     <message>
         <source>Your unfinished entry is here again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre inscription inachevée est de nouveau là.</translation>
     </message>
     <message>
         <source>as read</source>
-        <translation type="unfinished"></translation>
+        <translation>comme lu</translation>
     </message>
     <message>
         <source>from %1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après %1 m</translation>
     </message>
     <message>
         <source>Below the scale there is no number to work with; it is kept as below scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous l’échelle il n’y a pas de nombre pour calculer ; c’est gardé comme « sous l’échelle ».</translation>
     </message>
     <message>
         <source>Saved %1: %2 / %3%4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré %1 : %2 / %3%4.</translation>
     </message>
     <message>
         <source>Type the dry bulb and the wet bulb first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taper d’abord le sec et le mouillé.</translation>
     </message>
     <message>
         <source>%1 is off the thermometer&apos;s scale, which runs from %2 to %3 %4. Read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est hors de l’échelle du thermomètre, qui va de %2 à %3 %4. Relire.</translation>
     </message>
     <message>
         <source>Say first whether the wick is wet or frozen: W for water, I for ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire d’abord si la mousseline est humide ou gelée : W pour eau, I pour glace.</translation>
     </message>
     <message>
         <source>The dry bulb is empty. Enter again keeps the wet bulb alone, as incomplete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sec est vide. Entrée encore une fois garde le mouillé seul, comme incomplet.</translation>
     </message>
     <message>
         <source>The wet bulb is empty. Enter again keeps the dry bulb alone, as incomplete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé est vide. Entrée encore une fois garde le sec seul, comme incomplet.</translation>
     </message>
     <message>
         <source>Enter again keeps what stands in the two bulbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée encore une fois garde ce qui est dans les deux.</translation>
     </message>
     <message>
         <source>The margin has a note on this reading. Enter keeps it as read, Esc goes back to the field.</source>
-        <translation type="unfinished"></translation>
+        <translation>La marge a une note sur ce relevé. Entrée le garde comme lu, Échap revient au champ.</translation>
     </message>
     <message>
         <source>Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>extra reading</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé hors heure</translation>
     </message>
     <message>
         <source>typed first: %1 / %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tapé d’abord : %1 / %2</translation>
     </message>
     <message>
         <source>This hour is written down already: %1 / %2. Changes are made in the register.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est déjà notée : %1 / %2. Les changements se font dans le registre.</translation>
     </message>
     <message>
         <source>The entry is still here; press Enter to try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscription est encore là ; Entrée essaie de nouveau.</translation>
     </message>
     <message>
         <source>&amp;Try again  ⏎</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Réessayer  ⏎</translation>
     </message>
     <message>
         <source>Touch the wick with something cold and clean: ice is hard and dull, water gives and shines. A wick can stay liquid below zero and freeze with the air above it. With water the humidity would be %1, with ice %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher la mousseline avec quelque chose de froid et propre : la glace est dure et mate, l’eau cède et brille. Une mousseline peut rester liquide sous zéro et geler avec un air au-dessus. En eau l’humidité serait %1, en glace %2.</translation>
     </message>
     <message>
         <source>Taken: %1. What was typed first is kept with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pris : %1. Ce qui a été tapé d’abord est gardé avec.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ObserversSection</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>Counting: %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Comptage : %1 %</translation>
     </message>
     <message>
         <source>Counting …</source>
-        <translation type="unfinished"></translation>
+        <translation>Comptage …</translation>
     </message>
     <message>
         <source>who has read, and how</source>
-        <translation type="unfinished"></translation>
+        <translation>qui a lu, et comment</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>First</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés</translation>
     </message>
     <message>
         <source>As deputy</source>
-        <translation type="unfinished"></translation>
+        <translation>En remplaçant</translation>
     </message>
     <message>
         <source>Doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>Douteux</translation>
     </message>
     <message>
         <source>Erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>Erronés</translation>
     </message>
     <message>
         <source>Estimated</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimés</translation>
     </message>
     <message>
         <source>Minutes off</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutes d’écart</translation>
     </message>
     <message>
         <source>0 or 5, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>0 ou 5, sec</translation>
     </message>
     <message>
         <source>0 or 5, wet</source>
-        <translation type="unfinished"></translation>
+        <translation>0 ou 5, mouillé</translation>
     </message>
     <message>
         <source>Favours</source>
-        <translation type="unfinished"></translation>
+        <translation>Préfère</translation>
     </message>
     <message>
         <source>Minutes off the hour, early and late alike. A fifth of the last digits is 0 or 5 where no digit is favoured. What changes with the initials may be the hand, not the air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutes hors de l’heure, tôt et tard ensemble. Un cinquième des derniers chiffres est 0 ou 5 quand aucun n’est préféré. Ce qui change avec les initiales peut être la main, non l’air.</translation>
     </message>
     <message>
         <source>Who ha&amp;s read: fold away</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui a &amp;lu : replier</translation>
     </message>
     <message>
         <source>Who ha&amp;s read, and how</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui a &amp;lu, et comment</translation>
     </message>
     <message>
         <source>%1 (%2, %3)</source>
         <extracomment>which last digit, of which bulb, and its share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2, %3)</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>wet</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé</translation>
     </message>
     <message>
         <source>not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>non noté</translation>
     </message>
     <message>
         <source>%1 (%2 late)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 tard)</translation>
     </message>
     <message>
         <source>%1 (%2 early)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 tôt)</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé</translation>
     </message>
     <message numerus="yes">
         <source>%n readings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé || %n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>named</source>
-        <translation type="unfinished"></translation>
+        <translation>nommé</translation>
     </message>
     <message>
         <source>no initials</source>
-        <translation type="unfinished"></translation>
+        <translation>sans initiales</translation>
     </message>
     <message>
         <source>Nobody has read yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne n’a encore lu.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::OldPage</name>
     <message>
         <source>Some lines of this page are not in the book yet. Store them first, or empty them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lignes de cette page ne sont pas encore dans le livre. Les enregistrer d’abord, ou les vider.</translation>
     </message>
     <message>
         <source>From an old page</source>
-        <translation type="unfinished"></translation>
+        <translation>D’une vieille page</translation>
     </message>
     <message>
         <source>This station&apos;s record begins on %1, so no reading was due in %2. To type this page off, let the station&apos;s first period begin earlier (Station page), or turn to the month it belongs to.</source>
-        <translation type="unfinished"></translation>
+        <translation>La série de cette station commence le %1, donc aucun relevé n’était dû en %2. Pour taper cette page, faire commencer plus tôt la première période (page Station), ou aller au mois voulu.</translation>
     </message>
     <message>
         <source>&amp;Turn to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aller à %1</translation>
     </message>
     <message>
         <source>This station has no observing hours in %1, so the page has no lines. Give it its hours on the Station page, then come back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette station n’a pas d’heures en %1, donc la page n’a pas de lignes. Les lui donner sur la page Station, puis revenir.</translation>
     </message>
     <message>
         <source>This month has no line for “%1”. Write the day as a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce mois n’a pas de ligne pour « %1 ». Écrire le jour en nombre.</translation>
     </message>
     <message>
         <source>%1: first %2, the second time %3. Ctrl+E settles which the paper says.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : d’abord %2, la seconde fois %3. Ctrl+E règle ce que dit le papier.</translation>
     </message>
     <message>
         <source>Alt+%1: %2 (%3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+%1 : %2 (%3).</translation>
     </message>
     <message>
         <source>This hour is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est encore à venir.</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>%1: %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 ou %3</translation>
     </message>
     <message>
         <source>The two passes differ. What does the paper say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux frappes diffèrent. Que dit le papier ?</translation>
     </message>
     <message>
         <source>%1, as in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, comme au livre</translation>
     </message>
     <message>
         <source>%1, as typed the second time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, comme tapé la seconde fois</translation>
     </message>
     <message>
         <source>“%1” is not in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas dans le livre</translation>
     </message>
     <message>
         <source>%1 of %2 lines are in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lignes sur %2 sont dans le livre.</translation>
     </message>
     <message>
         <source>One line is empty: m and a letter says why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne est vide : m et une lettre disent pourquoi.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines are empty: m and a letter says why.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne est vide : m et une lettre disent pourquoi. || %n lignes sont vides : m et une lettre disent pourquoi.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n are read back.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n est collationnée. || %n sont collationnées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n could not be stored yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n n’a pu être enregistrée encore. || %n n’ont pu être enregistrées encore.</numerusform>
         </translation>
     </message>
     <message>
         <source>The checks have nothing to say to this line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les contrôles n’ont rien à dire de cette ligne.</translation>
     </message>
     <message>
         <source>This cause says what happened, not what was read. Look at the paper: Enter goes to the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette cause dit ce qui s’est passé, non ce qui a été lu. Regarder le papier : Entrée va à la ligne.</translation>
     </message>
     <message>
         <source>typed again from the page: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>retapé de la page : %1</translation>
     </message>
     <message>
         <source>Taken for %1: %2. What stood there first is kept; Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pris pour %1 : %2. Ce qui y était d’abord est gardé ; Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>typed twice, and the paper looked at again: %1 was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tapé deux fois, et le papier regardé à nouveau : %1 était %2</translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>%1 is judged %2 (Ctrl+Z undoes it).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
     </message>
     <message>
         <source>Some lines are not in the book yet. Store them first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lignes ne sont pas dans le livre. Les enregistrer d’abord.</translation>
     </message>
     <message>
         <source>Leave the second &amp;pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitter la seconde &amp;frappe</translation>
     </message>
     <message>
         <source>Type it &amp;again</source>
-        <translation type="unfinished"></translation>
+        <translation>La &amp;retaper</translation>
     </message>
     <message>
         <source>Second pass: type the page again. What you typed first is hidden; lines that come out alike are marked as read back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seconde frappe : retaper la page. Ce que vous avez tapé d’abord est caché ; les lignes identiques sont marquées comme collationnées.</translation>
     </message>
     <message>
         <source>the lines typed just now (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>les lignes tapées à l’instant (%1)</translation>
     </message>
     <message>
         <source>the lines marked on the page (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>les lignes marquées sur la page (%1)</translation>
     </message>
     <message>
         <source>every line of the month (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>toutes les lignes du mois (%1)</translation>
     </message>
     <message>
         <source>move: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>déplacer : %1</translation>
     </message>
     <message>
         <source>Nothing was moved. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été déplacé. %1</translation>
     </message>
     <message>
         <source>One line now stands in %1. Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne est maintenant en %1. Ctrl+Z la reprend.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines now stand in %1. Ctrl+Z takes them back.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne est maintenant en %1. Ctrl+Z la reprend. || %n lignes sont maintenant en %1. Ctrl+Z les reprend.</numerusform>
         </translation>
     </message>
     <message>
         <source>&amp;Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Réessayer</translation>
     </message>
     <message>
         <source>Month before</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois d’avant</translation>
     </message>
     <message>
         <source>Month before (Ctrl+Page up)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois d’avant (Ctrl+Page préc.)</translation>
     </message>
     <message>
         <source>Month after</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois d’après</translation>
     </message>
     <message>
         <source>Month after (Ctrl+Page down)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois d’après (Ctrl+Page suiv.)</translation>
     </message>
     <message>
         <source>Month of the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois de la page</translation>
     </message>
     <message>
         <source>Paper &amp;book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Livre papier</translation>
     </message>
     <message>
         <source>Paper book the page is in</source>
-        <translation type="unfinished"></translation>
+        <translation>Livre papier où est la page</translation>
     </message>
     <message>
         <source>Pa&amp;ge</source>
-        <translation type="unfinished"></translation>
+        <translation>Pa&amp;ge</translation>
     </message>
     <message>
         <source>Page of the paper book</source>
-        <translation type="unfinished"></translation>
+        <translation>Page du livre papier</translation>
     </message>
     <message>
         <source>Read b&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu &amp;par</translation>
     </message>
     <message>
         <source>Initials of who read, as the page has them</source>
-        <translation type="unfinished"></translation>
+        <translation>Initiales de qui a lu, comme les a la page</translation>
     </message>
     <message>
         <source>Go to &amp;day</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller au &amp;jour</translation>
     </message>
     <message>
         <source>Go to the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller au jour</translation>
     </message>
     <message>
         <source>Ctrl+G, the day, Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+G, le jour, Entrée</translation>
     </message>
     <message>
         <source>&amp;Without the point: 234 is %1, 6 is %2, −6 is −%2</source>
         <extracomment>%1 is 23.4, %2 is 0.6, with the locale&apos;s mark</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sans la virgule : 234 est %1, 6 est %2, −6 est −%2</translation>
     </message>
     <message>
         <source>For the thermometers only; a point or comma that is typed always counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour les thermomètres seulement ; un point ou une virgule tapés comptent toujours</translation>
     </message>
     <message>
         <source>Where Enter goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Où va Entrée</translation>
     </message>
     <message>
         <source>Enter goes along the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée suit la ligne</translation>
     </message>
     <message>
         <source>Enter goes down the column</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée descend la colonne</translation>
     </message>
     <message>
         <source>How the page has its hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment la page a ses heures</translation>
     </message>
     <message>
         <source>hours under each other</source>
-        <translation type="unfinished"></translation>
+        <translation>heures l’une sous l’autre</translation>
     </message>
     <message>
         <source>hours side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>heures côte à côte</translation>
     </message>
     <message>
         <source>&amp;Notes at the page&apos;s end</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Notes en fin de page</translation>
     </message>
     <message>
         <source>&amp;Columns…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Colonnes…</translation>
     </message>
     <message>
         <source>Why lines of this page change that were in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi changent des lignes de cette page déjà au livre</translation>
     </message>
     <message>
         <source>Why it chan&amp;ges</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi cela chan&amp;ge</translation>
     </message>
     <message>
         <source>Keep the change</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder le changement</translation>
     </message>
     <message>
         <source>Leave the book as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser le livre tel quel</translation>
     </message>
     <message>
         <source>m and a letter: missing (%1). &quot; repeats what stands above. w or i after the wet bulb: water or ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>m et une lettre : manquant (%1). &quot; répète ce qui est au-dessus. w ou i après le mouillé : eau ou glace.</translation>
     </message>
     <message>
         <source>Page&apos;s &amp;end</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fin de la page</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+E</translation>
     </message>
     <message>
         <source>Type the page a second time without seeing the first: what is alike is marked as read back, what is not is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Taper la page une seconde fois sans voir la première : ce qui est pareil est marqué collationné, ce qui ne l’est pas est montré</translation>
     </message>
     <message>
         <source>Another &amp;month…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre &amp;mois…</translation>
     </message>
     <message>
         <source>These lines belong to another month</source>
-        <translation type="unfinished"></translation>
+        <translation>Ces lignes appartiennent à un autre mois</translation>
     </message>
     <message>
         <source>Back to Observe</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à Observer</translation>
     </message>
     <message>
         <source>Open the &amp;Station page</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir la page &amp;Station</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>typed from the page</source>
-        <translation type="unfinished"></translation>
+        <translation>tapé de la page</translation>
     </message>
     <message>
         <source>%1 is not in the book yet. %2 What you typed is still on the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas encore au livre. %2 Ce que vous avez tapé est encore sur la page.</translation>
     </message>
     <message>
         <source>typed again from the page</source>
-        <translation type="unfinished"></translation>
+        <translation>retapé de la page</translation>
     </message>
     <message>
         <source>%1 was in the book already. Say why it changes, once for this page: Enter keeps the change, Esc leaves the book as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 était déjà au livre. Dire pourquoi cela change, une fois pour cette page : Entrée garde le changement, Échap laisse le livre tel quel.</translation>
     </message>
     <message>
         <source>Write a reason: what stood there first is kept, and so is why it changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire une raison : ce qui y était d’abord est gardé, et pourquoi cela a changé.</translation>
     </message>
     <message>
         <source>read back against the page: typed twice alike</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné avec la page : tapé deux fois pareil</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PageModel</name>
     <message>
         <source>nothing written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>rien d’écrit encore</translation>
     </message>
     <message>
         <source>goes into the book when the line is left</source>
-        <translation type="unfinished"></translation>
+        <translation>entre au livre quand on quitte la ligne</translation>
     </message>
     <message>
         <source>not in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>pas au livre</translation>
     </message>
     <message>
         <source>in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>au livre</translation>
     </message>
     <message>
         <source>in the book, read back</source>
-        <translation type="unfinished"></translation>
+        <translation>au livre, collationné</translation>
     </message>
     <message>
         <source>in the book, doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>au livre, douteux</translation>
     </message>
     <message>
         <source>in the book, can hardly be right</source>
-        <translation type="unfinished"></translation>
+        <translation>au livre, ne peut guère être juste</translation>
     </message>
     <message>
         <source>missing, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant, avec une raison</translation>
     </message>
     <message>
         <source>typed otherwise the second time</source>
-        <translation type="unfinished"></translation>
+        <translation>tapé autrement la seconde fois</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vide</translation>
     </message>
     <message>
         <source>No reading was due at this hour on this day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun relevé n’était dû à cette heure ce jour-là.</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Date</translation>
     </message>
     <message>
         <source>Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure</translation>
     </message>
     <message>
         <source>Observing hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure d’observation</translation>
     </message>
     <message>
         <source>RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, %</translation>
     </message>
     <message>
         <source>Dew p.</source>
-        <translation type="unfinished"></translation>
+        <translation>P. ros.</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>How the line stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Où en est la ligne</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PageSet</name>
     <message>
         <source>Observe</source>
-        <translation type="unfinished"></translation>
+        <translation>Observer</translation>
     </message>
     <message>
         <source>Register</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre</translation>
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished"></translation>
+        <translation>Mois</translation>
     </message>
     <message>
         <source>Instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Instruments</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Station</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PageView</name>
     <message>
         <source>The page&apos;s lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lignes de la page</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PairCheckForm</name>
     <message>
         <source>Pair check</source>
-        <translation type="unfinished"></translation>
+        <translation>Contrôle du couple</translation>
     </message>
     <message>
         <source>Both bulbs without wick in one stirred bath</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux sans mousseline dans un même bain agité</translation>
     </message>
     <message>
         <source>Ice point: slush of crushed ice of distilled water, well packed, bulbs deep in it, read when they stand still. Then water of about 20 °C, stirred all the while. Let glass warm and cool slowly; broken glass and mercury go by your local rules. A field may stay empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de glace : bouillie de glace pilée d’eau distillée, bien tassée, les réservoirs au fond, lus quand ils ne bougent plus. Puis de l’eau à environ 20 °C, agitée sans cesse. Laisser le verre chauffer et refroidir lentement ; pour le verre brisé et le mercure valent vos règles locales. Un champ peut rester vide.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Date, année-mois-jour</translation>
     </message>
     <message>
         <source>Dry bulb&apos;s thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre du sec</translation>
     </message>
     <message>
         <source>Wet bulb&apos;s thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre du mouillé</translation>
     </message>
     <message>
         <source>Dry, at the ice point</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec, au point de glace</translation>
     </message>
     <message>
         <source>Wet, at the ice point</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé, au point de glace</translation>
     </message>
     <message>
         <source>Dry, in the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec, dans le bain</translation>
     </message>
     <message>
         <source>Wet, in the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé, dans le bain</translation>
     </message>
     <message>
         <source>dry bulb at the ice point</source>
-        <translation type="unfinished"></translation>
+        <translation>sec au point de glace</translation>
     </message>
     <message>
         <source>wet bulb at the ice point</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé au point de glace</translation>
     </message>
     <message>
         <source>dry bulb in the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>sec dans le bain</translation>
     </message>
     <message>
         <source>wet bulb in the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé dans le bain</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>Write down the thermometers first, under “Thermometers”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire d’abord les thermomètres, sous « Thermomètres ».</translation>
     </message>
     <message>
         <source>One thermometer can&apos;t be both bulbs. Choose another for one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un thermomètre ne peut être les deux. En choisir un autre pour l’un d’eux.</translation>
     </message>
     <message>
         <source>Write what at least one of them showed at the ice point, or both in the bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire ce qu’au moins l’un montrait au point de glace, ou les deux dans le bain.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PairCheckSection</name>
     <message>
         <source>Both bulbs in one b&amp;ath</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux dans un b&amp;ain</translation>
     </message>
     <message>
         <source>New pair check…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau contrôle du couple…</translation>
     </message>
     <message>
         <source>Take the ice points over…</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre les points de glace…</translation>
     </message>
     <message>
         <source>its thermometers are not written down any more</source>
-        <translation type="unfinished"></translation>
+        <translation>ses thermomètres ne sont plus inscrits</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Once a year, and after every knock: both without wick in one stirred bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fois l’an, et après chaque choc : les deux sans mousseline dans un bain agité.</translation>
     </message>
     <message>
         <source>pair check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle du couple</translation>
     </message>
     <message>
         <source>Written down. It changes no reading until its ice points are taken over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit. Aucun relevé ne change avant que les points de glace soient pris.</translation>
     </message>
     <message>
         <source>pair check taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle du couple repris</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
     <message>
         <source>ice point of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>point de glace du %1</translation>
     </message>
     <message>
         <source>This check has no ice point, and a difference alone does not say which thermometer errs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce contrôle n’a pas de point de glace, et un écart seul ne dit pas quel thermomètre se trompe.</translation>
     </message>
     <message>
         <source>corrections from the ice points</source>
-        <translation type="unfinished"></translation>
+        <translation>corrections par les points de glace</translation>
     </message>
     <message>
         <source>Kept. What was read stays; what follows from it is worked out afresh. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Ce qui a été lu reste ; ce qui en découle est recalculé. Annuler le reprend.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PairsModel</name>
     <message>
         <source>The wick is water or ice: type w or i.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mousseline est en eau ou en glace : taper w ou i.</translation>
     </message>
     <message>
         <source>%1 is not a number: write it as 16.4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas un nombre : l’écrire comme 16,4.</translation>
     </message>
     <message>
         <source>At or below zero: type w for water or i for ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>À zéro ou au-dessous : taper w pour eau ou i pour glace.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vide</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro</translation>
     </message>
     <message>
         <source>Dry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec %1</translation>
     </message>
     <message>
         <source>Wet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé %1</translation>
     </message>
     <message>
         <source>Wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline</translation>
     </message>
     <message>
         <source>Dry less wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec moins mouillé</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité</translation>
     </message>
     <message>
         <source>Dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée</translation>
     </message>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Que regarder</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PaperDialog</name>
     <message>
         <source>Where these lines stand on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Où sont ces lignes sur le papier</translation>
     </message>
     <message>
         <source>&amp;Which lines</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quelles lignes</translation>
     </message>
     <message>
         <source>Pocket-book 3</source>
-        <translation type="unfinished"></translation>
+        <translation>Carnet 3</translation>
     </message>
     <message>
         <source>&amp;Book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Livre</translation>
     </message>
     <message>
         <source>&amp;Page</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Page</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Garder</translation>
     </message>
     <message>
         <source>Leave it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Le laisser tel quel</translation>
     </message>
     <message>
         <source>They stand so already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles y sont déjà.</translation>
     </message>
     <message>
         <source>One line will have no place on paper any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne n’aura plus de place sur le papier.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines will have no place on paper any more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne n’aura plus de place sur le papier. || %n lignes n’auront plus de place sur le papier.</numerusform>
         </translation>
     </message>
     <message>
         <source>One line will stand on: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne sera à : %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines will stand on: %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne sera à : %1. || %n lignes seront à : %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -8621,934 +8690,981 @@ Free software under the GNU General Public License, version 3 or later.</source>
     <name>wickbook::ui::PeriodForm</name>
     <message>
         <source>From a date on</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir d’une date</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis le début</translation>
     </message>
     <message>
         <source>See what changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir ce qui change</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder</translation>
     </message>
     <message>
         <source>From this date on the station differs</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir de cette date la station diffère</translation>
     </message>
     <message>
         <source>Change what is different; leave the rest as it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer ce qui diffère ; laisser le reste tel quel.</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour</translation>
     </message>
     <message>
         <source>Observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures d’observation</translation>
     </message>
     <message>
         <source>They follow</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles suivent</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuseau horaire</translation>
     </message>
     <message>
         <source>The thermometers are</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont</translation>
     </message>
     <message>
         <source>latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>latitude</translation>
     </message>
     <message>
         <source>° north</source>
-        <translation type="unfinished"></translation>
+        <translation>° nord</translation>
     </message>
     <message>
         <source>longitude</source>
-        <translation type="unfinished"></translation>
+        <translation>longitude</translation>
     </message>
     <message>
         <source>° east</source>
-        <translation type="unfinished"></translation>
+        <translation>° est</translation>
     </message>
     <message>
         <source>elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>altitude</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>Latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Latitude</translation>
     </message>
     <message>
         <source>Longitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitude</translation>
     </message>
     <message>
         <source>Elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitude</translation>
     </message>
     <message>
         <source>Surroundings</source>
-        <translation type="unfinished"></translation>
+        <translation>Environs</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>There is no time zone of that name. Choose one from the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de fuseau de ce nom. En choisir un dans la liste.</translation>
     </message>
     <message>
         <source>Write the %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire : %1.</translation>
     </message>
     <message>
         <source>Nothing differs yet from what is in force. Change a field, or close this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne diffère encore de ce qui est en vigueur. Changer un champ, ou fermer.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PeriodSection</name>
     <message>
         <source>S</source>
-        <translation type="unfinished"></translation>
+        <translation>S</translation>
     </message>
     <message>
         <source>N</source>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>W</source>
-        <translation type="unfinished"></translation>
+        <translation>O</translation>
     </message>
     <message>
         <source>E</source>
-        <translation type="unfinished"></translation>
+        <translation>E</translation>
     </message>
     <message>
         <source>What di&amp;ffers from when</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui di&amp;ffère depuis quand</translation>
     </message>
     <message>
         <source>From a date on…</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir d’une date…</translation>
     </message>
     <message>
         <source>From the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le début</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>elevation %1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>altitude %1 m</translation>
     </message>
     <message>
         <source>no observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>pas d’heures d’observation</translation>
     </message>
     <message>
         <source>hours follow %1</source>
-        <translation type="unfinished"></translation>
+        <translation>les heures suivent %1</translation>
     </message>
     <message>
         <source>own coefficient %1 × 10⁻⁴ per degree</source>
-        <translation type="unfinished"></translation>
+        <translation>coefficient propre %1 × 10⁻⁴ par degré</translation>
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation type="unfinished"></translation>
+        <translation>pression moyenne %1 hPa</translation>
     </message>
     <message>
         <source>no mean pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de pression moyenne</translation>
     </message>
     <message>
         <source>joined to the record before</source>
-        <translation type="unfinished"></translation>
+        <translation>jointe à la série d’avant</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Nothing is known of the station yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne sait encore rien de la station.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée.</translation>
     </message>
     <message>
         <source>By the new hours %1 would lie elsewhere; they stay under the hour they were written at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Selon les nouvelles heures, %1 seraient ailleurs ; ils restent sous l’heure où ils ont été écrits.</translation>
     </message>
     <message>
         <source>What was read stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été lu reste tel quel.</translation>
     </message>
     <message>
         <source>period changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>période changée : %1</translation>
     </message>
     <message>
         <source>the station differs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>la station diffère : %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
     </message>
     <message>
         <source>The beginning can&apos;t be taken back, for a station must stand somewhere. Change it instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le début ne peut être repris, car une station doit bien être quelque part. Le changer plutôt.</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
     <message>
         <source>&amp;Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Reprendre</translation>
     </message>
     <message>
         <source>period taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>période reprise : %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
+    </message>
+</context>
+<context>
+    <name>wickbook::ui::PreferencesDialog</name>
+    <message>
+        <source>Settings</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>comme le système</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Langue</translation>
+    </message>
+    <message>
+        <source>as the desktop</source>
+        <translation>comme le bureau</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>clair</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>sombre</translation>
+    </message>
+    <message>
+        <source>Light or &amp;dark</source>
+        <translation>&amp;Clair ou sombre</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <extracomment>size of letters, per cent of the desktop&apos;s own</extracomment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>&amp;Size of letters</source>
+        <translation>&amp;Taille des lettres</translation>
+    </message>
+    <message>
+        <source>What a reading depends on (thermometers, hours, limits, copies) belongs to the station: it is kept in its book and changed on the pages Instruments and Station.</source>
+        <translation>Ce dont dépend un relevé (thermomètres, heures, seuils, copies) appartient à la station : c’est gardé dans son livre et se change sur les pages Instruments et Station.</translation>
+    </message>
+    <message>
+        <source>&amp;Use</source>
+        <translation>&amp;Employer</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>Annule&amp;r</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::QueriesModel</name>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>Dry / wet as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec / mouillé comme lus</translation>
     </message>
     <message>
         <source>RH</source>
-        <translation type="unfinished"></translation>
+        <translation>HR</translation>
     </message>
     <message>
         <source>Query</source>
-        <translation type="unfinished"></translation>
+        <translation>Question</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::QueriesPanel</name>
     <message>
         <source>Queries to settle</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions à régler</translation>
     </message>
     <message>
         <source>S sound, D doubtful, E erroneous, Enter opens the line</source>
-        <translation type="unfinished"></translation>
+        <translation>S valable, D douteux, E erroné, Entrée ouvre la ligne</translation>
     </message>
     <message>
         <source>No queries to settle</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune question à régler</translation>
     </message>
     <message>
         <source>One query to settle</source>
-        <translation type="unfinished"></translation>
+        <translation>Une question à régler</translation>
     </message>
     <message numerus="yes">
         <source>%n queries to settle</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n question à régler || %n questions à régler</numerusform>
         </translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1 : %2</translation>
     </message>
     <message>
         <source>%1 is judged %2 (Ctrl+Z undoes it).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::QueryMark</name>
     <message>
         <source>cross: cannot be right</source>
-        <translation type="unfinished"></translation>
+        <translation>croix : ne peut être juste</translation>
     </message>
     <message>
         <source>circle: doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>cercle : douteux</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ReadingChoices</name>
     <message>
         <source>The file begins with</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier commence par</translation>
     </message>
     <message>
         <source>a line of names</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne de noms</translation>
     </message>
     <message>
         <source>a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>un relevé</translation>
     </message>
     <message>
         <source>Between the cells stands a</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre les cellules il y a</translation>
     </message>
     <message>
         <source>mark as found</source>
-        <translation type="unfinished"></translation>
+        <translation>la marque trouvée</translation>
     </message>
     <message>
         <source>The bulbs were read in</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres ont été lus en</translation>
     </message>
     <message>
         <source>the unit in the names, or the station&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>l’unité des noms, ou celle de la station</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished"></translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque décimale</translation>
     </message>
     <message>
         <source>comma or point</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule ou point</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>point</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule</translation>
     </message>
     <message>
         <source>Dates like 3/4/2025 are</source>
-        <translation type="unfinished"></translation>
+        <translation>Des dates comme 3/4/2025 sont</translation>
     </message>
     <message>
         <source>as the other dates show</source>
-        <translation type="unfinished"></translation>
+        <translation>comme le montrent les autres dates</translation>
     </message>
     <message>
         <source>day, then month</source>
-        <translation type="unfinished"></translation>
+        <translation>jour, puis mois</translation>
     </message>
     <message>
         <source>month, then day</source>
-        <translation type="unfinished"></translation>
+        <translation>mois, puis jour</translation>
     </message>
     <message>
         <source>Times without an offset are by</source>
-        <translation type="unfinished"></translation>
+        <translation>Les heures sans écart sont selon</translation>
     </message>
     <message>
         <source>the station&apos;s clock (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>l’horloge de la station (%1)</translation>
     </message>
     <message>
         <source>Times the clock showed twice are</source>
-        <translation type="unfinished"></translation>
+        <translation>Les heures montrées deux fois sont</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé</translation>
     </message>
     <message>
         <source>the earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>la première</translation>
     </message>
     <message>
         <source>the later</source>
-        <translation type="unfinished"></translation>
+        <translation>la seconde</translation>
     </message>
     <message>
         <source>%1, as found</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, comme trouvé</translation>
     </message>
     <message>
         <source>There is no time zone of that name. Choose one from the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de fuseau de ce nom. En choisir un dans la liste.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RegisterModel</name>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>présent</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>douteux</translation>
     </message>
     <message>
         <source>erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>erroné</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incomplet</translation>
     </message>
     <message>
         <source>estimated, not read</source>
-        <translation type="unfinished"></translation>
+        <translation>estimé, non lu</translation>
     </message>
     <message>
         <source>missing, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant, avec une raison</translation>
     </message>
     <message>
         <source>not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>non noté</translation>
     </message>
     <message>
         <source>to come</source>
-        <translation type="unfinished"></translation>
+        <translation>à venir</translation>
     </message>
     <message>
         <source>read back</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné</translation>
     </message>
     <message>
         <source>%1, extra</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, hors heure</translation>
     </message>
     <message>
         <source>%1 (absence)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (absence)</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Date</translation>
     </message>
     <message>
         <source>Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure</translation>
     </message>
     <message>
         <source>Observing hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Heure d’observation</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec</translation>
     </message>
     <message>
         <source>Dry bulb as read, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec comme lu, %1</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé</translation>
     </message>
     <message>
         <source>Wet bulb as read, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouillé comme lu, %1</translation>
     </message>
     <message>
         <source>Depr.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart</translation>
     </message>
     <message>
         <source>Wet-bulb depression, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart psychrométrique, %1</translation>
     </message>
     <message>
         <source>Wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline</translation>
     </message>
     <message>
         <source>Water or ice on the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau ou glace sur la mousseline</translation>
     </message>
     <message>
         <source>RH %</source>
-        <translation type="unfinished"></translation>
+        <translation>HR %</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, %</translation>
     </message>
     <message>
         <source>±</source>
-        <translation type="unfinished"></translation>
+        <translation>±</translation>
     </message>
     <message>
         <source>Relative humidity is good to, %</source>
-        <translation type="unfinished"></translation>
+        <translation>L’humidité relative est bonne à, %</translation>
     </message>
     <message>
         <source>Dew p.</source>
-        <translation type="unfinished"></translation>
+        <translation>P. ros.</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent</translation>
     </message>
     <message>
         <source>Wind, Beaufort force</source>
-        <translation type="unfinished"></translation>
+        <translation>Vent, force Beaufort</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Observer&apos;s initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Initiales de l’observateur</translation>
     </message>
     <message>
         <source>Origin</source>
-        <translation type="unfinished"></translation>
+        <translation>Origine</translation>
     </message>
     <message>
         <source>How the value came about</source>
-        <translation type="unfinished"></translation>
+        <translation>D’où vient la valeur</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Jugé</translation>
     </message>
     <message>
         <source>What was judged of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui en a été jugé</translation>
     </message>
     <message>
         <source>How the line stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Où en est la ligne</translation>
     </message>
     <message>
         <source>Read back against the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Collationné avec le papier</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Book and page of the paper register</source>
-        <translation type="unfinished"></translation>
+        <translation>Livre et page du registre papier</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RegisterPage</name>
     <message>
         <source>Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été changé.</translation>
     </message>
     <message>
         <source>This hour is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette heure est encore à venir.</translation>
     </message>
     <message>
         <source>revised %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 révisé</translation>
     </message>
     <message>
         <source>wrote down %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inscrit</translation>
     </message>
     <message>
         <source>There is a reading at this hour: a reason is for hours without one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a un relevé à cette heure : une raison est pour les heures sans.</translation>
     </message>
     <message>
         <source>Choose a reason or write one in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une raison ou en écrire une avec vos mots.</translation>
     </message>
     <message>
         <source>%1 is missing: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 manque : %2</translation>
     </message>
     <message>
         <source>reason changed</source>
-        <translation type="unfinished"></translation>
+        <translation>raison changée</translation>
     </message>
     <message>
         <source>%1 to %2 are missing: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 manquent : %3</translation>
     </message>
     <message>
         <source>Ordered by: %1. O again turns it round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rangé par : %1. O encore inverse.</translation>
     </message>
     <message>
         <source>Ordered by: %1, the other way round. O again: as on the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rangé par : %1, à l’envers. O encore : comme sur la page.</translation>
     </message>
     <message>
         <source>In the order of the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans l’ordre de la page.</translation>
     </message>
     <message>
         <source>One line is on the clipboard as a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne est au presse-papiers comme tableau.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines are on the clipboard as a table.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne est au presse-papiers comme tableau. || %n lignes sont au presse-papiers comme tableau.</numerusform>
         </translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté.</translation>
     </message>
     <message>
         <source>Looking: %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Examen : %1 %</translation>
     </message>
     <message>
         <source>No line of the register holds “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne du registre ne contient « %1 ».</translation>
     </message>
     <message>
         <source>This is the only one.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est la seule.</translation>
     </message>
     <message>
         <source>Found, round the end of the register.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé, passé le bout du registre.</translation>
     </message>
     <message>
         <source>Found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé.</translation>
     </message>
     <message>
         <source>The month before (Page Up)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois d’avant (Page préc.)</translation>
     </message>
     <message>
         <source>The month after (Page Down)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mois d’après (Page suiv.)</translation>
     </message>
     <message>
         <source>go to 2025-03 or a date</source>
-        <translation type="unfinished"></translation>
+        <translation>aller à 2025-03 ou une date</translation>
     </message>
     <message>
         <source>Go to a month or a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à un mois ou une date</translation>
     </message>
     <message>
         <source>find in this month</source>
-        <translation type="unfinished"></translation>
+        <translation>chercher dans ce mois</translation>
     </message>
     <message>
         <source>Find in this month</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher dans ce mois</translation>
     </message>
     <message>
         <source>only &amp;queries</source>
-        <translation type="unfinished"></translation>
+        <translation>seulement les &amp;questions</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>Undo (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Refaire</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Copier</translation>
     </message>
     <message>
         <source>Copy the lines shown as a table (Ctrl+C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Copier les lignes montrées en tableau (Ctrl+C)</translation>
     </message>
     <message>
         <source>&amp;Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lignes</translation>
     </message>
     <message>
         <source>What can be done with the lines that are marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui peut se faire des lignes marquées</translation>
     </message>
     <message>
         <source>&amp;Revise…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Réviser…</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée</translation>
     </message>
     <message>
         <source>Why it is &amp;missing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi cela &amp;manque…</translation>
     </message>
     <message>
         <source>With&amp;draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Re&amp;tirer</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Suppr</translation>
     </message>
     <message>
         <source>Read &amp;back against the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Collationné avec le papier</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Espace</translation>
     </message>
     <message>
         <source>&amp;Not read back after all</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Non collationné après tout</translation>
     </message>
     <message>
         <source>Shift+Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Maj+Espace</translation>
     </message>
     <message>
         <source>Book and &amp;page on paper…</source>
-        <translation type="unfinished"></translation>
+        <translation>Livre et &amp;page sur papier…</translation>
     </message>
     <message>
         <source>Mo&amp;ve elsewhere…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Déplacer…</translation>
     </message>
     <message>
         <source>Judge &amp;sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Juger &amp;valable</translation>
     </message>
     <message>
         <source>Judge d&amp;oubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>Juger d&amp;outeux</translation>
     </message>
     <message>
         <source>Judge &amp;erroneous</source>
-        <translation type="unfinished"></translation>
+        <translation>Juger &amp;erroné</translation>
     </message>
     <message>
         <source>Order by this &amp;column</source>
-        <translation type="unfinished"></translation>
+        <translation>Ranger par cette colo&amp;nne</translation>
     </message>
     <message>
         <source>&amp;Find in the whole register…</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;hercher dans tout le registre…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Maj+F</translation>
     </message>
     <message numerus="yes">
         <source>%n lines</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne || %n lignes</numerusform>
         </translation>
     </message>
     <message>
         <source>There is no reading here to judge. Go to an hour that has one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas ici de relevé à juger. Aller à une heure qui en a un.</translation>
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1 : %2</translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>withdrew %1 (Ctrl+Z brings it back)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 retiré (Ctrl+Z le ramène)</translation>
     </message>
     <message>
         <source>withdrew %1 (Ctrl+Z brings them back)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 retirés (Ctrl+Z les ramène)</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>retiré</translation>
     </message>
     <message>
         <source>Nothing is written down for that hour: there is nothing to read back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est noté pour cette heure : il n’y a rien à collationner.</translation>
     </message>
     <message>
         <source>read back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné : %1</translation>
     </message>
     <message>
         <source>not read back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>non collationné : %1</translation>
     </message>
     <message>
         <source>read back against the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>collationné avec le papier</translation>
     </message>
     <message>
         <source>not taken for read back any more</source>
-        <translation type="unfinished"></translation>
+        <translation>n’est plus tenu pour collationné</translation>
     </message>
     <message>
         <source>read back already: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>déjà collationné : %1</translation>
     </message>
     <message>
         <source>That was the last line of the month. Page Down turns the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’était la dernière ligne du mois. Page suiv. tourne la page.</translation>
     </message>
     <message>
         <source>Nothing has been written down in this month that could stand on paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté dans ce mois qui puisse être sur papier.</translation>
     </message>
     <message>
         <source>this line: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cette ligne : %1</translation>
     </message>
     <message>
         <source>the lines marked on the page (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>les lignes marquées sur la page (%1)</translation>
     </message>
     <message>
         <source>the lines without a page (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>les lignes sans page (%1)</translation>
     </message>
     <message>
         <source>every line of the month (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>toutes les lignes du mois (%1)</translation>
     </message>
     <message>
         <source>on paper: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>sur papier : %1, %2</translation>
     </message>
     <message>
         <source>no place on paper any more: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plus de place sur papier : %1</translation>
     </message>
     <message>
         <source>named its page on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>sa page sur papier nommée</translation>
     </message>
     <message>
         <source>took its page on paper away</source>
-        <translation type="unfinished"></translation>
+        <translation>sa page sur papier ôtée</translation>
     </message>
     <message>
         <source>Nothing has been written down in this month that could be moved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté dans ce mois qui puisse être déplacé.</translation>
     </message>
     <message>
         <source>moved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 déplacé</translation>
     </message>
     <message>
         <source>%1. Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>Enter revise · Space read back, P its page · S sound, D doubtful, E erroneous · M why missing · V move · Delete withdraw · Shift+↓ marks several · F3 find · O order · Page Up, Page Down turn the month</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée réviser · Espace collationné, P sa page · S valable, D douteux, E erroné · M pourquoi manquant · V déplacer · Suppr retirer · Maj+↓ en marque plusieurs · F3 chercher · O ranger · Page préc., Page suiv. tournent le mois</translation>
     </message>
     <message>
         <source>Write a month as 2025-03 or a date as 2025-03-14.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire un mois comme 2025-03 ou une date comme 2025-03-14.</translation>
     </message>
     <message>
         <source>No hours were promised in this month, and nothing was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune heure n’était promise ce mois-ci, et rien n’a été lu.</translation>
     </message>
     <message>
         <source>Nothing has been written down in %1. Enter writes down a forgotten reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été noté en %1. Entrée inscrit un relevé oublié.</translation>
     </message>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Annulé : %1</translation>
     </message>
     <message>
         <source>%1 of %2 hours count</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 heures sur %2 comptent</translation>
     </message>
     <message>
         <source>%1 missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 manquants</translation>
     </message>
     <message>
         <source>%1 set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mis de côté</translation>
     </message>
     <message>
         <source>%1 to be judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à juger</translation>
     </message>
     <message>
         <source>%1 of %2 read back</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2 collationnés</translation>
     </message>
     <message numerus="yes">
         <source>%n lines marked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne marquée || %n lignes marquées</numerusform>
         </translation>
     </message>
     <message>
         <source>one line shown</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne montrée</translation>
     </message>
     <message numerus="yes">
         <source>%n lines shown</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne montrée || %n lignes montrées</numerusform>
         </translation>
     </message>
 </context>
@@ -9556,1625 +9672,1624 @@ Free software under the GNU General Public License, version 3 or later.</source>
     <name>wickbook::ui::RegisterView</name>
     <message>
         <source>The month&apos;s lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lignes du mois</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RepeatsPanel</name>
     <message>
         <source>Wet bulb first</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé d’abord</translation>
     </message>
     <message>
         <source>Dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec</translation>
     </message>
     <message>
         <source>whirl %1, wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>passage %1, mouillé</translation>
     </message>
     <message>
         <source>whirl %1, dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>passage %1, sec</translation>
     </message>
     <message>
         <source>Whirl %1 is the reading, and its dry bulb is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le passage %1 est le relevé, et son sec manque.</translation>
     </message>
     <message>
         <source>The wet bulb rises: the wick is drying. Stop, wet it and whirl again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé monte : la mousseline sèche. Arrêter, humecter et tourner de nouveau.</translation>
     </message>
     <message>
         <source>The wet bulb has not settled yet: whirl again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le mouillé n’est pas encore stable : tourner de nouveau.</translation>
     </message>
     <message>
         <source>settled</source>
-        <translation type="unfinished"></translation>
+        <translation>stable</translation>
     </message>
     <message>
         <source>lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>minimale</translation>
     </message>
     <message>
         <source>A row for each whirl, until two wet bulbs agree within %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne par passage, jusqu’à ce que deux mouillés s’accordent à %1 %2.</translation>
     </message>
     <message>
         <source>Settled: whirl %1 is the reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stable : le passage %1 est le relevé.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RestoreDialog</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>Say where the copies are: a folder of them, or one file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire où sont les copies : un dossier, ou un fichier.</translation>
     </message>
     <message>
         <source>Copies in “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Copies dans « %1 »</translation>
     </message>
     <message>
         <source>Looking for copies…</source>
-        <translation type="unfinished"></translation>
+        <translation>Recherche des copies…</translation>
     </message>
     <message>
         <source>There are no copies in this folder: choose another folder, or one file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de copies dans ce dossier : choisir un autre dossier, ou un fichier.</translation>
     </message>
     <message>
         <source>The copy is verified first; a new book is made of it, and nothing else is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copie est d’abord vérifiée ; un nouveau livre en est fait, et rien d’autre n’est écrit.</translation>
     </message>
     <message>
         <source>One file</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fichier</translation>
     </message>
     <message>
         <source>%1 restored from %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 restauré du %2</translation>
     </message>
     <message>
         <source>Verifying the copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérification de la copie…</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté.</translation>
     </message>
     <message>
         <source>Restoring…</source>
-        <translation type="unfinished"></translation>
+        <translation>Restauration…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Rien n’a été écrit.</translation>
     </message>
     <message>
         <source>Where the copies are</source>
-        <translation type="unfinished"></translation>
+        <translation>Où sont les copies</translation>
     </message>
     <message>
         <source>The copy to restore from</source>
-        <translation type="unfinished"></translation>
+        <translation>La copie à restaurer</translation>
     </message>
     <message>
         <source>Wickbook books (*.wickbook);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Livres Wickbook (*.wickbook);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Where the new book shall lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Où placer le nouveau livre</translation>
     </message>
     <message>
         <source>Restore from a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurer d’une copie</translation>
     </message>
     <message>
         <source>&amp;New book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouveau livre</translation>
     </message>
     <message>
         <source>file of the new book</source>
-        <translation type="unfinished"></translation>
+        <translation>fichier du nouveau livre</translation>
     </message>
     <message>
         <source>C&amp;hoose…</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;hoisir…</translation>
     </message>
     <message>
         <source>choose the file of the new book</source>
-        <translation type="unfinished"></translation>
+        <translation>choisir le fichier du nouveau livre</translation>
     </message>
     <message>
         <source>what differs</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui diffère</translation>
     </message>
     <message>
         <source>Another &amp;folder…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre &amp;dossier…</translation>
     </message>
     <message>
         <source>Another f&amp;ile…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre &amp;fichier…</translation>
     </message>
     <message>
         <source>copies to restore from</source>
-        <translation type="unfinished"></translation>
+        <translation>copies à restaurer</translation>
     </message>
     <message>
         <source>how far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>où cela en est</translation>
     </message>
     <message>
         <source>&amp;Verify the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vérifier la copie</translation>
     </message>
     <message>
         <source>&amp;Restore</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Restaurer</translation>
     </message>
     <message>
         <source>&amp;Open the restored book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ouvrir le livre restauré</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ReviewWindow</name>
     <message>
         <source>Look through the register – Wickbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Examiner le registre – Wickbook</translation>
     </message>
     <message>
         <source>Look through the register</source>
-        <translation type="unfinished"></translation>
+        <translation>Examiner le registre</translation>
     </message>
     <message>
         <source>The register has changed since it was looked through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre a changé depuis son examen.</translation>
     </message>
     <message>
         <source>Look again  F5</source>
-        <translation type="unfinished"></translation>
+        <translation>Examiner encore  F5</translation>
     </message>
     <message>
         <source>Look through the register again</source>
-        <translation type="unfinished"></translation>
+        <translation>Examiner encore le registre</translation>
     </message>
     <message>
         <source>How far the register has been looked through</source>
-        <translation type="unfinished"></translation>
+        <translation>Où en est l’examen du registre</translation>
     </message>
     <message>
         <source>Cancel  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler  Échap</translation>
     </message>
     <message>
         <source>Stop looking through the register</source>
-        <translation type="unfinished"></translation>
+        <translation>Cesser d’examiner le registre</translation>
     </message>
     <message>
         <source>The other window can be used meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre fenêtre reste utilisable pendant ce temps.</translation>
     </message>
     <message>
         <source>Groups of questions, worst first</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupes de questions, les pires d’abord</translation>
     </message>
     <message>
         <source>In the list the keys are for the whole group, in the table for the readings chosen: S sound, D doubtful, E erroneous · W why · 1 to 3 take a likely cause · Enter opens in the register · N next, P previous group · Ctrl+Z takes back</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la liste les touches valent pour tout le groupe, dans le tableau pour les relevés choisis : S valable, D douteux, E erroné · W pourquoi · 1 à 3 prennent une cause probable · Entrée ouvre dans le registre · N groupe suivant, P précédent · Ctrl+Z reprend</translation>
     </message>
     <message>
         <source>Stopped. Nothing was changed, and nothing is kept of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Rien n’a été changé, et rien n’en est gardé.</translation>
     </message>
     <message>
         <source>Every reading is judged among its neighbours; what is marked and not yet judged is asked about here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque relevé est jugé parmi ses voisins ; ce qui est marqué et non encore jugé est demandé ici.</translation>
     </message>
     <message>
         <source>reading %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé %1 sur %2</translation>
     </message>
     <message>
         <source>Opening the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverture du livre</translation>
     </message>
     <message>
         <source>Reading the book: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture du livre : %1</translation>
     </message>
     <message>
         <source>Learning what this station usually reads</source>
-        <translation type="unfinished"></translation>
+        <translation>Apprentissage de ce que lit d’ordinaire cette station</translation>
     </message>
     <message>
         <source>Judging: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Jugement : %1</translation>
     </message>
     <message>
         <source>%1 looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 regardés</translation>
     </message>
     <message>
         <source>%1 to ask about, in %2 groups, worst first; %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à demander, en %2 groupes, les pires d’abord ; %3.</translation>
     </message>
     <message>
         <source>Nothing to ask: no reading is marked that has not been judged; %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à demander : aucun relevé marqué n’est sans jugement ; %1.</translation>
     </message>
     <message>
         <source>Choose a reading that is asked about first, or go to the list for the whole group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir d’abord un relevé demandé, ou aller à la liste pour tout le groupe.</translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2, %3</translation>
     </message>
     <message>
         <source>%1 %2. Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2. Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>What should have stood there is not known. Judge the reading doubtful or erroneous instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui aurait dû y être n’est pas connu. Juger plutôt le relevé douteux ou erroné.</translation>
     </message>
     <message>
         <source>slip of the keys: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>méprise aux touches : %1</translation>
     </message>
     <message>
         <source>slip at the thermometer: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>méprise au thermomètre : %1</translation>
     </message>
     <message>
         <source>corrected %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 corrigé, %2</translation>
     </message>
     <message>
         <source>%1: %2. What was read first is kept. Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2. Ce qui a été lu d’abord est gardé. Ctrl+Z le reprend.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RunPanel</name>
     <message>
         <source>Readings of this group, with their neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés de ce groupe, avec leurs voisins</translation>
     </message>
     <message>
         <source>What the checks say</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que disent les contrôles</translation>
     </message>
     <message>
         <source>&amp;Why</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pourquoi</translation>
     </message>
     <message>
         <source>Why, kept with each judgement</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi, gardé avec chaque jugement</translation>
     </message>
     <message>
         <source>kept with each judgement, for example: fog every morning that week</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé avec chaque jugement, par exemple : brouillard chaque matin de cette semaine</translation>
     </message>
     <message>
         <source>Sound  S</source>
-        <translation type="unfinished"></translation>
+        <translation>Valable  S</translation>
     </message>
     <message>
         <source>Doubtful  D</source>
-        <translation type="unfinished"></translation>
+        <translation>Douteux  D</translation>
     </message>
     <message>
         <source>Erroneous  E</source>
-        <translation type="unfinished"></translation>
+        <translation>Erroné  E</translation>
     </message>
     <message>
         <source>Judge %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Juger %1</translation>
     </message>
     <message>
         <source>No reading is chosen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun relevé n’est choisi.</translation>
     </message>
     <message numerus="yes">
         <source>Judge the %n chosen:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Juger le %n choisi :</numerusform>
+            <numerusform>Juger les %n choisis :</numerusform>
         </translation>
     </message>
     <message>
         <source>Judge this reading:</source>
-        <translation type="unfinished"></translation>
+        <translation>Juger ce relevé :</translation>
     </message>
     <message numerus="yes">
         <source>Judge all %n:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Juger tous les %n :</numerusform>
+            <numerusform>Juger tous les %n :</numerusform>
         </translation>
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que dit le papier ?</translation>
     </message>
     <message>
         <source>the paper says so: it was a slip of the keys</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit cela : c’était une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what stands here: it was a slip at the thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>le papier dit ce qui est ici : c’était une méprise au thermomètre</translation>
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation type="unfinished"></translation>
+        <translation>ni l’un ni l’autre : retour aux notes</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RunsModel</name>
     <message>
         <source>a slip: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>une méprise : %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SaltCheckForm</name>
     <message>
         <source>%1, %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 %</translation>
     </message>
     <message>
         <source>Salt check</source>
-        <translation type="unfinished"></translation>
+        <translation>Contrôle sur sels</translation>
     </message>
     <message>
         <source>A sensor over saturated salt solutions</source>
-        <translation type="unfinished"></translation>
+        <translation>Un capteur sur des solutions salines saturées</translation>
     </message>
     <message>
         <source>It checks an electronic sensor, not a psychrometer. Wet slurry of the salt in a closed jar, near 25 °C, several hours until it stands still. Lithium chloride is poisonous: gloves, no kitchen vessels, local rules for disposal. A field may stay empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cela contrôle un capteur électronique, non un psychromètre. Bouillie humide du sel dans un bocal fermé, près de 25 °C, plusieurs heures jusqu’à ce que rien ne bouge. Le chlorure de lithium est toxique : gants, pas de récipients de cuisine, règles locales pour l’éliminer. Un champ peut rester vide.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Date, année-mois-jour</translation>
     </message>
     <message>
         <source>Sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>Capteur</translation>
     </message>
     <message>
         <source>temperature of the solutions</source>
-        <translation type="unfinished"></translation>
+        <translation>température des solutions</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Température</translation>
     </message>
     <message>
         <source>reading over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lecture sur %1</translation>
     </message>
     <message>
         <source>% read</source>
-        <translation type="unfinished"></translation>
+        <translation>% lu</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>%1 is not a relative humidity. Look at the %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas une humidité relative. Regarder : %2.</translation>
     </message>
     <message>
         <source>Write what the sensor showed over at least one solution.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire ce que le capteur montrait sur au moins une solution.</translation>
     </message>
     <message>
         <source>Write which sensor it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire quel capteur c’était.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SaltCheckSection</name>
     <message>
         <source>A sensor over &amp;salts</source>
-        <translation type="unfinished"></translation>
+        <translation>Un capteur sur des &amp;sels</translation>
     </message>
     <message>
         <source>New salt check…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau contrôle sur sels…</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 : %3</translation>
     </message>
     <message>
         <source>For an electronic sensor that the station is compared with; a psychrometer is not checked so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour un capteur électronique auquel la station est comparée ; un psychromètre ne se contrôle pas ainsi.</translation>
     </message>
     <message>
         <source>salt check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle sur sels</translation>
     </message>
     <message>
         <source>Written down. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit. Annuler le reprend.</translation>
     </message>
     <message>
         <source>salt check taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle sur sels repris</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SalvageDialog</name>
     <message>
         <source>Save what can be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauver ce qui est lisible</translation>
     </message>
     <message>
         <source>Save what can be read of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauver ce qui est lisible de %1</translation>
     </message>
     <message>
         <source>Every revision that can still be read goes into a new book, and what can&apos;t is counted. The damaged book stays as it is: keep it. Where there is a copy that verifies, restore that one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque version encore lisible entre dans un nouveau livre, et ce qui ne l’est pas est compté. Le livre endommagé reste tel quel : le garder. S’il y a une copie vérifiée, la restaurer d’abord.</translation>
     </message>
     <message>
         <source>what came back and what is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est revenu et ce qui est perdu</translation>
     </message>
     <message>
         <source>how far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>où cela en est</translation>
     </message>
     <message>
         <source>&amp;Name the new book…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nommer le nouveau livre…</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Arrêter</translation>
     </message>
     <message>
         <source>&amp;Open the new book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ouvrir le nouveau livre</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fermer</translation>
     </message>
     <message>
         <source>%1 salvaged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sauvé</translation>
     </message>
     <message>
         <source>Reading %1 page by page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture de %1 page par page.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SheetDialog</name>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Pa&amp;per</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Papier</translation>
     </message>
     <message>
         <source>&amp;Look at the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regarder les pages…</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimer…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Enregistrer en PDF…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fermer</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SideBySideForm</name>
     <message>
         <source>Beside another instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>À côté d’un autre instrument</translation>
     </message>
     <message>
         <source>Another instrument beside the station&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre instrument à côté de celui de la station</translation>
     </message>
     <message>
         <source>Same place, same air, read within five minutes of the station&apos;s pair. A reference tells how far the station lies off and gives its own coefficient; a new instrument or site goes beside the old for a year before it takes over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Même lieu, même air, lu à moins de cinq minutes du couple de la station. Une référence dit de combien la station s’écarte et donne son coefficient propre ; un nouvel instrument ou site va un an à côté de l’ancien avant de prendre le relais.</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que c’est</translation>
     </message>
     <message>
         <source>It is</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est</translation>
     </message>
     <message>
         <source>First day, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier jour, année-mois-jour</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier jour</translation>
     </message>
     <message>
         <source>as announced; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>comme annoncé ; peut rester vide</translation>
     </message>
     <message>
         <source>uncertainty of the reference</source>
-        <translation type="unfinished"></translation>
+        <translation>incertitude de la référence</translation>
     </message>
     <message>
         <source>% RH, standard; of a reference</source>
-        <translation type="unfinished"></translation>
+        <translation>% HR, type ; d’une référence</translation>
     </message>
     <message>
         <source>Its uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Son incertitude</translation>
     </message>
     <message>
         <source>no psychrometer, or as the station&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>pas un psychromètre, ou comme la station</translation>
     </message>
     <message>
         <source>A psychrometer, exposed as</source>
-        <translation type="unfinished"></translation>
+        <translation>Un psychromètre, exposé</translation>
     </message>
     <message>
         <source>What was decided</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été décidé</translation>
     </message>
     <message>
         <source>at the end: joined, broken, coefficient taken over from …</source>
-        <translation type="unfinished"></translation>
+        <translation>à la fin : jointes, rompues, coefficient pris du …</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Write what the other instrument is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire ce qu’est l’autre instrument.</translation>
     </message>
     <message>
         <source>The last day lies before the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier jour est avant le premier.</translation>
     </message>
     <message>
         <source>The uncertainty of a reference lies between 0 and 20 % RH.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’incertitude d’une référence se trouve entre 0 et 20 % HR.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SideBySideSection</name>
     <message>
         <source>Beside a&amp;nother instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>À côté d’u&amp;n autre instrument</translation>
     </message>
     <message>
         <source>Announce one…</source>
-        <translation type="unfinished"></translation>
+        <translation>En annoncer un…</translation>
     </message>
     <message>
         <source>Readings and what they say…</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevés et ce qu’ils disent…</translation>
     </message>
     <message>
         <source>%1, %2: from %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 : depuis %3</translation>
     </message>
     <message>
         <source> to %1</source>
-        <translation type="unfinished"></translation>
+        <translation> à %1</translation>
     </message>
     <message>
         <source>A reference tells how far the station lies off and gives its own coefficient; what shall follow the station&apos;s instrument stands beside it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une référence dit de combien la station s’écarte et donne son coefficient propre ; ce qui doit succéder à l’instrument de la station va d’abord à côté.</translation>
     </message>
     <message>
         <source>beside another instrument: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>à côté d’un autre instrument : %1</translation>
     </message>
     <message>
         <source>Written down. Its readings come in under “Readings and what they say”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit. Ses relevés entrent sous « Relevés et ce qu’ils disent ».</translation>
     </message>
     <message>
         <source>comparison taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>comparaison reprise</translation>
     </message>
     <message>
         <source>Taken back with its readings. Undo brings them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprise avec ses relevés. Annuler les ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SignForm</name>
     <message>
         <source>%1 of %2 readings at observing hours count. The numbers and the readings are kept as they are now. A change stays possible afterwards; the month and its report then say so.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés sur %2 aux heures d’observation comptent. Nombres et relevés sont gardés comme ils sont maintenant. Un changement reste possible ensuite ; le mois et son rapport le disent alors.</translation>
     </message>
     <message>
         <source>Queries still open: %1; their readings stay set aside. Better settle them first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Questions encore ouvertes : %1 ; leurs relevés restent de côté. Mieux vaut les régler d’abord.</translation>
     </message>
     <message>
         <source>Sign off</source>
-        <translation type="unfinished"></translation>
+        <translation>Viser</translation>
     </message>
     <message>
         <source>Sign off %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Viser %1</translation>
     </message>
     <message>
         <source>&amp;Initials or name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Initiales ou nom</translation>
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Note</translation>
     </message>
     <message>
         <source>Write who signs the month off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire qui vise le mois.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::StationForm</name>
     <message>
         <source>The hours follow standard time all the year, and so the sun; while summer time is in force the clock is ahead of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les heures suivent toute l’année l’heure normale, donc le soleil ; pendant l’heure d’été l’horloge est en avance sur elles.</translation>
     </message>
     <message>
         <source>The hours go with the clock on the wall; when it changes in spring and autumn they move against the sun, which changes a humidity record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les heures vont avec l’horloge du mur ; quand elle change au printemps et en automne, elles se déplacent par rapport au soleil, ce qui change une série d’humidité.</translation>
     </message>
     <message>
         <source>The hours are those of UTC, the same moment everywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les heures sont celles de l’UTC, partout le même instant.</translation>
     </message>
     <message>
         <source>Tomorrow the clock skips %1, so nothing is expected then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demain l’horloge saute %1, donc rien n’est attendu alors.</translation>
     </message>
     <message>
         <source>Tomorrow %1 is read when the clock shows %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demain %1 se lit quand l’horloge montre %2.</translation>
     </message>
     <message>
         <source>Start a station</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer une station</translation>
     </message>
     <message>
         <source>One page; everything on it can be changed later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une page ; tout peut y être changé plus tard.</translation>
     </message>
     <message>
         <source>&amp;Start the book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Commencer le livre</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>Latitude runs from −90 to 90.</source>
-        <translation type="unfinished"></translation>
+        <translation>La latitude va de −90 à 90.</translation>
     </message>
     <message>
         <source>Longitude runs from −180 to 180.</source>
-        <translation type="unfinished"></translation>
+        <translation>La longitude va de −180 à 180.</translation>
     </message>
     <message>
         <source>The elevation must lie between −500 and 9000 m; write it in metres.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’altitude doit être entre −500 et 9000 m ; l’écrire en mètres.</translation>
     </message>
     <message>
         <source>There is no time zone of that name. Choose one from the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de fuseau de ce nom. En choisir un dans la liste.</translation>
     </message>
     <message>
         <source>name of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>nom de la station</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>latitude</translation>
     </message>
     <message>
         <source>° north</source>
-        <translation type="unfinished"></translation>
+        <translation>° nord</translation>
     </message>
     <message>
         <source>longitude</source>
-        <translation type="unfinished"></translation>
+        <translation>longitude</translation>
     </message>
     <message>
         <source>° east</source>
-        <translation type="unfinished"></translation>
+        <translation>° est</translation>
     </message>
     <message>
         <source>Degrees and decimals, south with a minus sign.</source>
-        <translation type="unfinished"></translation>
+        <translation>Degrés et décimales, le sud avec un signe moins.</translation>
     </message>
     <message>
         <source>Degrees and decimals, west with a minus sign.</source>
-        <translation type="unfinished"></translation>
+        <translation>Degrés et décimales, l’ouest avec un signe moins.</translation>
     </message>
     <message>
         <source>Place, south and west with −</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieu, sud et ouest avec −</translation>
     </message>
     <message>
         <source>elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>altitude</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>Elevation above the sea</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitude au-dessus de la mer</translation>
     </message>
     <message>
         <source>observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>heures d’observation</translation>
     </message>
     <message>
         <source>Observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures d’observation</translation>
     </message>
     <message>
         <source>what the hours follow</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que suivent les heures</translation>
     </message>
     <message>
         <source>They follow</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles suivent</translation>
     </message>
     <message>
         <source>time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>fuseau horaire</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuseau horaire</translation>
     </message>
     <message>
         <source>how the thermometers are exposed</source>
-        <translation type="unfinished"></translation>
+        <translation>comment les thermomètres sont exposés</translation>
     </message>
     <message>
         <source>The thermometers are</source>
-        <translation type="unfinished"></translation>
+        <translation>Les thermomètres sont</translation>
     </message>
     <message>
         <source>scale of the thermometers</source>
-        <translation type="unfinished"></translation>
+        <translation>échelle des thermomètres</translation>
     </message>
     <message>
         <source>finest step that is read</source>
-        <translation type="unfinished"></translation>
+        <translation>plus petit pas lu</translation>
     </message>
     <message>
         <source>tenths</source>
-        <translation type="unfinished"></translation>
+        <translation>dixièmes</translation>
     </message>
     <message>
         <source>fifths</source>
-        <translation type="unfinished"></translation>
+        <translation>cinquièmes</translation>
     </message>
     <message>
         <source>halves</source>
-        <translation type="unfinished"></translation>
+        <translation>demis</translation>
     </message>
     <message>
         <source>whole degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>degrés entiers</translation>
     </message>
     <message>
         <source>read to</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Échelle</translation>
     </message>
     <message>
         <source>lowest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>trait le plus bas</translation>
     </message>
     <message>
         <source>highest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>trait le plus haut</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>à</translation>
     </message>
     <message>
         <source>Marks run from</source>
-        <translation type="unfinished"></translation>
+        <translation>Les traits vont de</translation>
     </message>
     <message>
         <source>Give the station a name, so that its book can be told from others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner un nom à la station, pour distinguer son livre des autres.</translation>
     </message>
     <message>
         <source>Write the %1: the checks and the pressure need it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire : %1 ; les contrôles et la pression en ont besoin.</translation>
     </message>
     <message>
         <source>There is no such place: latitude runs from −90 to 90, longitude from −180 to 180.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tel lieu n’existe pas : la latitude va de −90 à 90, la longitude de −180 à 180.</translation>
     </message>
     <message>
         <source>The lowest mark of the scale must lie below the highest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le trait le plus bas de l’échelle doit être sous le plus haut.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::StationPage</name>
     <message>
         <source>From a date on the station &amp;differs…</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir d’une date la station &amp;diffère…</translation>
     </message>
     <message>
         <source>what is known of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’on sait de la station</translation>
     </message>
     <message>
         <source>Book: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Livre : %1</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 relevé</translation>
     </message>
     <message numerus="yes">
         <source>%n readings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n relevé || %n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le début</translation>
     </message>
     <message>
         <source>%1, in force</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, en vigueur</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieu</translation>
     </message>
     <message>
         <source>Elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitude</translation>
     </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Observing hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures d’observation</translation>
     </message>
     <message>
         <source>none, extra readings only</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune, relevés hors heure seulement</translation>
     </message>
     <message>
         <source>%1; they follow %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; elles suivent %2</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuseau horaire</translation>
     </message>
     <message>
         <source>Exposure</source>
-        <translation type="unfinished"></translation>
+        <translation>Exposition</translation>
     </message>
     <message>
         <source>Own coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Coefficient propre</translation>
     </message>
     <message>
         <source>%1 × 10⁻⁴ per degree, water</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × 10⁻⁴ par degré, eau</translation>
     </message>
     <message>
         <source>Mean pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression moyenne</translation>
     </message>
     <message>
         <source>%1 hPa, where none was read</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hPa, là où aucune n’a été lue</translation>
     </message>
     <message>
         <source>Surroundings</source>
-        <translation type="unfinished"></translation>
+        <translation>Environs</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::TakeBackForm</name>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::TakeInDialog</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser</translation>
     </message>
     <message>
         <source>Drop a table (CSV) or files of the Station Exchange Format here, or choose them. Nothing is written before you have seen what would become of every line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Déposer ici un tableau (CSV) ou des fichiers au Station Exchange Format, ou les choisir. Rien n’est écrit avant que vous ayez vu ce que deviendrait chaque ligne.</translation>
     </message>
     <message>
         <source>Choose a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un fichier</translation>
     </message>
     <message>
         <source>Tables and SEF files (*.csv *.tsv *.txt *.tab *.sef);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tableaux et fichiers SEF (*.csv *.tsv *.txt *.tab *.sef);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>%1 (Station Exchange Format; times in UTC, joined on time)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Station Exchange Format ; heures en UTC, jointes par l’heure)</translation>
     </message>
     <message>
         <source>%1 (cells by %2, %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (cellules par %2, %3).</translation>
     </message>
     <message>
         <source>Read as the last file with these names was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu comme le dernier fichier à ces noms.</translation>
     </message>
     <message>
         <source>Its observing hours are taken by the station&apos;s rule: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ses heures d’observation sont prises par la règle de la station : %1.</translation>
     </message>
     <message>
         <source>Trying what every line would become…</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai de ce que deviendrait chaque ligne…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Rien n’a été écrit.</translation>
     </message>
     <message>
         <source>Read the whole file before bringing it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire tout le fichier avant de le reprendre.</translation>
     </message>
     <message>
         <source>One reading of the book differs from the file:</source>
-        <translation type="unfinished"></translation>
+        <translation>Un relevé du livre diffère du fichier :</translation>
     </message>
     <message>
         <source>%1 readings of the book differ from the file:</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 relevés du livre diffèrent du fichier :</translation>
     </message>
     <message>
         <source>&amp;Bring in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Re&amp;prendre %1</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprise…</translation>
     </message>
     <message>
         <source>bring in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>reprendre %1</translation>
     </message>
     <message>
         <source>Brought in: %1, of these marked: %2. Left out: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris : %1, dont marqués : %2. Laissés : %3.</translation>
     </message>
     <message>
         <source>The book as it was before is kept among its copies as “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le livre tel qu’il était est gardé parmi ses copies sous « %1 ».</translation>
     </message>
     <message>
         <source>Something was changed since: undo that first, with Ctrl+Z.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelque chose a changé depuis : l’annuler d’abord, par Ctrl+Z.</translation>
     </message>
     <message>
         <source>Withdrawn: nothing of it counts any more; the history keeps what was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retiré : rien n’en compte plus ; l’histoire garde ce qui a été repris.</translation>
     </message>
     <message>
         <source>Not everything could be withdrawn, so nothing was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout n’a pu être retiré, donc rien ne l’a été.</translation>
     </message>
     <message>
         <source>Where the lines that are left out shall lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Où placer les lignes laissées</translation>
     </message>
     <message>
         <source>%1 left out.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 laissées.csv</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tableaux (*.csv)</translation>
     </message>
     <message>
         <source>Saved as “%1”, each line with its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré sous « %1 », chaque ligne avec sa raison.</translation>
     </message>
     <message>
         <source>Bring in a register</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre un registre</translation>
     </message>
     <message>
         <source>C&amp;hoose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;hoisir un fichier…</translation>
     </message>
     <message>
         <source>which lines are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>quelles lignes sont montrées</translation>
     </message>
     <message>
         <source>all lines</source>
-        <translation type="unfinished"></translation>
+        <translation>toutes les lignes</translation>
     </message>
     <message>
         <source>what is new</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est nouveau</translation>
     </message>
     <message>
         <source>what is marked</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est marqué</translation>
     </message>
     <message>
         <source>conflicts</source>
-        <translation type="unfinished"></translation>
+        <translation>les conflits</translation>
     </message>
     <message>
         <source>what can&apos;t come in</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui ne peut entrer</translation>
     </message>
     <message>
         <source>what is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est déjà là</translation>
     </message>
     <message>
         <source>what every line would become</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que deviendrait chaque ligne</translation>
     </message>
     <message>
         <source>what becomes of conflicts</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que deviennent les conflits</translation>
     </message>
     <message>
         <source>keep what the book has</source>
-        <translation type="unfinished"></translation>
+        <translation>garder ce qu’a le livre</translation>
     </message>
     <message>
         <source>take the file&apos;s; the old ones stay in the history</source>
-        <translation type="unfinished"></translation>
+        <translation>prendre celui du fichier ; les anciens restent dans l’histoire</translation>
     </message>
     <message>
         <source>leave these lines out and list them</source>
-        <translation type="unfinished"></translation>
+        <translation>laisser ces lignes et les lister</translation>
     </message>
     <message>
         <source>&amp;First keep a copy of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;D’abord garder une copie du livre</translation>
     </message>
     <message>
         <source>how far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>où cela en est</translation>
     </message>
     <message>
         <source>&amp;Read the whole file</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lire tout le fichier</translation>
     </message>
     <message>
         <source>&amp;Save what is left out…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Enregistrer ce qui est laissé…</translation>
     </message>
     <message>
         <source>&amp;Withdraw what was brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Retirer ce qui a été repris</translation>
     </message>
     <message>
         <source>&amp;Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Re&amp;prendre</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ThermometerDrawing</name>
     <message>
         <source>Drawn dry bulb thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre sec dessiné</translation>
     </message>
     <message>
         <source>Drawn wet bulb thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre mouillé dessiné</translation>
     </message>
     <message>
         <source>Up and down move the column by a step of the scale, Page Up and Page Down by ten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haut et bas déplacent la colonne d’un pas de l’échelle, Page préc. et Page suiv. de dix.</translation>
     </message>
     <message>
         <source>below scale</source>
-        <translation type="unfinished"></translation>
+        <translation>sous l’échelle</translation>
     </message>
     <message>
         <source>no reading yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore de relevé</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ThermometerForm</name>
     <message>
         <source>Thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermomètre</translation>
     </message>
     <message>
         <source>Change a thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer un thermomètre</translation>
     </message>
     <message>
         <source>A new thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nouveau thermomètre</translation>
     </message>
     <message>
         <source>What was read with it stays as it was read. A column that breaks or a zero that moved is a correction, not a new thermometer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été lu avec lui reste comme lu. Une colonne brisée ou un zéro déplacé est une correction, non un nouveau thermomètre.</translation>
     </message>
     <message>
         <source>Serial number or name</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro de série ou nom</translation>
     </message>
     <message>
         <source>Liquid</source>
-        <translation type="unfinished"></translation>
+        <translation>Liquide</translation>
     </message>
     <message>
         <source>spirit, mercury, …</source>
-        <translation type="unfinished"></translation>
+        <translation>alcool, mercure, …</translation>
     </message>
     <message>
         <source>Scale in</source>
-        <translation type="unfinished"></translation>
+        <translation>Échelle en</translation>
     </message>
     <message>
         <source>Read to</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu à</translation>
     </message>
     <message>
         <source>finest step that is read</source>
-        <translation type="unfinished"></translation>
+        <translation>plus petit pas lu</translation>
     </message>
     <message>
         <source>Lowest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Trait le plus bas</translation>
     </message>
     <message>
         <source>lowest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>trait le plus bas</translation>
     </message>
     <message>
         <source>Highest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Trait le plus haut</translation>
     </message>
     <message>
         <source>highest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>trait le plus haut</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore</translation>
     </message>
     <message>
         <source>as the dry bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>comme sec</translation>
     </message>
     <message>
         <source>as the wet bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>comme mouillé</translation>
     </message>
     <message>
         <source>It hangs</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est placé</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis, année-mois-jour</translation>
     </message>
     <message>
         <source>Write the number on it, or what you call it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le numéro qu’il porte, ou comment vous l’appelez.</translation>
     </message>
     <message>
         <source>There is a thermometer “%1” already. Give this one another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a déjà un thermomètre « %1 ». Donner un autre nom à celui-ci.</translation>
     </message>
     <message>
         <source>Write the %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire : %1.</translation>
     </message>
     <message>
         <source>The finest step that is read lies between 0.01 and 2 degrees; look at “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plus petit pas lu se trouve entre 0,01 et 2 degrés ; regarder « %1 ».</translation>
     </message>
     <message>
         <source>The lowest mark must lie below the highest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le trait le plus bas doit être sous le plus haut.</translation>
     </message>
     <message>
         <source>The other bulb&apos;s thermometer is not known. Hang the pair up under “The pair in use”.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre thermomètre n’est pas connu. Placer le couple sous « Le couple en service ».</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ThermometerSection</name>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>&amp;Thermometers</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Thermomètres</translation>
     </message>
     <message>
         <source>New thermometer…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau thermomètre…</translation>
     </message>
     <message>
         <source>dry bulb now</source>
-        <translation type="unfinished"></translation>
+        <translation>sec actuel</translation>
     </message>
     <message>
         <source>wet bulb now</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé actuel</translation>
     </message>
     <message>
         <source>not in use</source>
-        <translation type="unfinished"></translation>
+        <translation>hors service</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 : %3</translation>
     </message>
     <message>
         <source>No thermometer is written down yet; readings are used as they are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun thermomètre n’est encore inscrit ; les relevés valent comme lus.</translation>
     </message>
     <message>
         <source>thermometer changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre changé : %1</translation>
     </message>
     <message>
         <source>new thermometer: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau thermomètre : %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
     </message>
     <message>
         <source>It hangs, or hung, in the screen: take it down under “The pair in use” first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est, ou a été, dans l’abri : l’ôter d’abord sous « Le couple en service ».</translation>
     </message>
     <message>
         <source>thermometer taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>thermomètre repris : %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::TypedNumberEdit</name>
     <message>
         <source>below scale</source>
-        <translation type="unfinished"></translation>
+        <translation>sous l’échelle</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::VerdictModel</name>
     <message>
         <source>line</source>
-        <translation type="unfinished"></translation>
+        <translation>ligne</translation>
     </message>
     <message>
         <source>what becomes of it</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’elle devient</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>wet</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé</translation>
     </message>
     <message>
         <source>why</source>
-        <translation type="unfinished"></translation>
+        <translation>pourquoi</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WeatherChoice</name>
     <message>
         <source>weather</source>
-        <translation type="unfinished"></translation>
+        <translation>temps</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune</translation>
     </message>
     <message>
         <source>not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>non noté</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WhirlCircle</name>
     <message>
         <source>%1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 s</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WhirlTimer</name>
     <message>
         <source>from the hand to the bulbs, centimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>de la main aux réservoirs, en centimètres</translation>
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>a sound at each turn</source>
-        <translation type="unfinished"></translation>
+        <translation>un son à chaque tour</translation>
     </message>
     <message>
         <source>no movement, numbers only</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de mouvement, des nombres seulement</translation>
     </message>
     <message>
         <source>From the hand to the bulbs</source>
-        <translation type="unfinished"></translation>
+        <translation>De la main aux réservoirs</translation>
     </message>
     <message>
         <source>%1 turns a second</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tours par seconde</translation>
     </message>
     <message>
         <source>Write the distance, from 5 to 100 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la distance, de 5 à 100 cm.</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer</translation>
     </message>
     <message>
         <source>turn %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tour %1</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WickForm</name>
     <message>
         <source>Wick and water</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousseline et eau</translation>
     </message>
     <message>
         <source>Change an entry of the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer une note du carnet</translation>
     </message>
     <message>
         <source>What was done to the wick</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été fait à la mousseline</translation>
     </message>
     <message>
         <source>A new wick: muslin soaked and washed free of dressing, one layer, tied above and below the bulb, a thread of cotton to the reservoir; not touched with the fingers. Water: distilled or rain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une nouvelle mousseline : trempée et lavée de tout apprêt, une seule couche, liée au-dessus et au-dessous du réservoir, un fil de coton jusqu’à l’eau ; sans la toucher des doigts. Eau : distillée ou de pluie.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Date, année-mois-jour</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WickSection</name>
     <message>
         <source>&amp;Wick and water</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mousseline et eau</translation>
     </message>
     <message>
         <source>Write down care…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire un soin…</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Nothing was written down apart from what was ticked with a reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été inscrit hormis ce qui a été coché avec un relevé.</translation>
     </message>
     <message>
         <source>wick and water: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline et eau : %1</translation>
     </message>
     <message>
         <source>Written down; it marks the charts. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit ; cela marque les graphiques. Annuler le reprend.</translation>
     </message>
     <message>
         <source>wick and water: entry taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>mousseline et eau : note reprise</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris. Annuler le ramène.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::WorkingDialog</name>
     <message>
         <source>The working</source>
-        <translation type="unfinished"></translation>
+        <translation>Le calcul</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copier</translation>
     </message>
     <message>
         <source>Copy as a p&amp;icture</source>
-        <translation type="unfinished"></translation>
+        <translation>Copier en &amp;image</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>I&amp;mprimer…</translation>
     </message>
     <message>
         <source>Keep as P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder en P&amp;DF…</translation>
     </message>
     <message>
         <source>C&amp;lose</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fermer</translation>
     </message>
     <message>
         <source>Copied as text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copié comme texte.</translation>
     </message>
     <message>
         <source>Copied as a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copié comme image.</translation>
     </message>
     <message>
         <source>The PDF can&apos;t be written: %1. Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le PDF ne peut être écrit : %1. Choisir un autre dossier.</translation>
     </message>
     <message>
         <source>Keep the working as a PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder le calcul en PDF</translation>
     </message>
     <message>
         <source>working.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>calcul.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Kept as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé sous %1.</translation>
     </message>
 </context>
 </TS>

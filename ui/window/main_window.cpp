@@ -363,7 +363,8 @@ void MainWindow::updateBanner() {
     }
     const record::StationRecord& station = pages_->session().station();
     QString title = QString::fromStdString(station.name());
-    if (station.facts().invented && !title.contains(tr("invented"))) {
+    if (station.facts().invented && !title.contains(tr("invented")) &&
+        !title.contains(QLatin1String("invented"))) {
         title += QStringLiteral(" – ") + inventedWords();
     }
     const QString readOnly = pages_->session().readOnlySentence();
