@@ -307,19 +307,19 @@
     </message>
     <message>
         <source>Dry bulb %1 %2 above the middle.</source>
-        <translation>Trocken %1 %2 über der Mitte.</translation>
+        <translation>Trocken %1&#xa0;%2 über der Mitte.</translation>
     </message>
     <message>
         <source>Dry bulb %1 %2 below the middle.</source>
-        <translation>Trocken %1 %2 unter der Mitte.</translation>
+        <translation>Trocken %1&#xa0;%2 unter der Mitte.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 above the middle.</source>
-        <translation>Feucht %1 %2 über der Mitte.</translation>
+        <translation>Feucht %1&#xa0;%2 über der Mitte.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 below the middle.</source>
-        <translation>Feucht %1 %2 unter der Mitte.</translation>
+        <translation>Feucht %1&#xa0;%2 unter der Mitte.</translation>
     </message>
     <message>
         <source>Read both again, wet bulb first.</source>
@@ -984,11 +984,11 @@
     </message>
     <message>
         <source>A temperature outside −60…60 °C can&apos;t be worked with: read again.</source>
-        <translation>Mit einer Temperatur außerhalb −60…60 °C lässt sich nicht rechnen: noch einmal ablesen.</translation>
+        <translation>Mit einer Temperatur außerhalb −60…60&#xa0;°C lässt sich nicht rechnen: noch einmal ablesen.</translation>
     </message>
     <message>
         <source>A pressure outside 300…1100 hPa can&apos;t be worked with: check it.</source>
-        <translation>Mit einem Luftdruck außerhalb 300…1100 hPa lässt sich nicht rechnen: prüfen.</translation>
+        <translation>Mit einem Luftdruck außerhalb 300…1100&#xa0;hPa lässt sich nicht rechnen: prüfen.</translation>
     </message>
     <message>
         <source>This coefficient can&apos;t be: check it, such numbers lie near 0.0007 per kelvin.</source>
@@ -1008,7 +1008,7 @@
     </message>
     <message>
         <source>Ice can&apos;t be warmer than 0 °C: say water, or read again.</source>
-        <translation>Eis kann nicht wärmer als 0 °C sein: Wasser angeben oder noch einmal ablesen.</translation>
+        <translation>Eis kann nicht wärmer als 0&#xa0;°C sein: Wasser angeben oder noch einmal ablesen.</translation>
     </message>
     <message>
         <source>The bulbs stand too far apart: no air is that dry. Read both again.</source>
@@ -1016,11 +1016,11 @@
     </message>
     <message>
         <source>The dew point lies below −60 °C and is not given.</source>
-        <translation>Der Taupunkt liegt unter −60 °C und wird nicht angegeben.</translation>
+        <translation>Der Taupunkt liegt unter −60&#xa0;°C und wird nicht angegeben.</translation>
     </message>
     <message>
         <source>The dew point lies above 60 °C and is not given.</source>
-        <translation>Der Taupunkt liegt über 60 °C und wird nicht angegeben.</translation>
+        <translation>Der Taupunkt liegt über 60&#xa0;°C und wird nicht angegeben.</translation>
     </message>
     <message>
         <source>No wet bulb belongs to this humidity: check the humidity and the dry bulb.</source>
@@ -1176,7 +1176,7 @@
     </message>
     <message>
         <source>The ice bulb stands %1 above the dry bulb. That would be more than 100 %, so no humidity is worked out.</source>
-        <translation>Das vereiste Thermometer steht %1 über dem trockenen. Das wären mehr als 100 %, daher wird keine Feuchte berechnet.</translation>
+        <translation>Das vereiste Thermometer steht %1 über dem trockenen. Das wären mehr als 100&#xa0;%, daher wird keine Feuchte berechnet.</translation>
     </message>
     <message>
         <source>Read both again. If the wet bulb stays at 0.0, the water is still freezing: wait until it falls.</source>
@@ -1188,7 +1188,7 @@
     </message>
     <message>
         <source>Ice was given, but the wet bulb stands at %1. Ice can&apos;t be warmer than 0 °C.</source>
-        <translation>Eis wurde angegeben, aber das feuchte Thermometer steht bei %1. Eis kann nicht wärmer als 0 °C sein.</translation>
+        <translation>Eis wurde angegeben, aber das feuchte Thermometer steht bei %1. Eis kann nicht wärmer als 0&#xa0;°C sein.</translation>
     </message>
     <message>
         <source>Look at the wick: if it is wet, say water; if it is ice, read again.</source>
@@ -1200,7 +1200,7 @@
     </message>
     <message>
         <source>A pressure of %1 can&apos;t be worked with: the range is 300…1100 hPa.</source>
-        <translation>Mit einem Luftdruck von %1 lässt sich nicht rechnen: der Bereich ist 300…1100 hPa.</translation>
+        <translation>Mit einem Luftdruck von %1 lässt sich nicht rechnen: der Bereich ist 300…1100&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Check the pressure, or leave it empty: it is then worked out from the elevation.</source>
@@ -1212,7 +1212,7 @@
     </message>
     <message>
         <source>%1 can&apos;t be worked with: the range is −60…60 °C.</source>
-        <translation>Mit %1 lässt sich nicht rechnen: der Bereich ist −60…60 °C.</translation>
+        <translation>Mit %1 lässt sich nicht rechnen: der Bereich ist −60…60&#xa0;°C.</translation>
     </message>
     <message>
         <source>Read again. Was the decimal mark lost?</source>
@@ -1236,7 +1236,7 @@
     </message>
     <message>
         <source>The dew point lies below −60 °C, where it is not worked out.</source>
-        <translation>Der Taupunkt liegt unter −60 °C, dort wird er nicht berechnet.</translation>
+        <translation>Der Taupunkt liegt unter −60&#xa0;°C, dort wird er nicht berechnet.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. The humidity stands.</source>
@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>For a wick of water colder than −20 °C there are hardly any measurements to go by; the humidity may be up to 2 % off.</source>
-        <translation>Für einen Strumpf mit Wasser unter −20 °C gibt es kaum Messungen; die Feuchte kann bis 2 % daneben liegen.</translation>
+        <translation>Für einen Strumpf mit Wasser unter −20&#xa0;°C gibt es kaum Messungen; die Feuchte kann bis 2&#xa0;% daneben liegen.</translation>
     </message>
     <message>
         <source>Nothing to do. An ice bulb is the surer reading in such cold.</source>
@@ -1260,7 +1260,7 @@
     </message>
     <message>
         <source>No pressure and no elevation was given: 1013.25 hPa was used.</source>
-        <translation>Weder Luftdruck noch Höhe angegeben: es wurde mit 1013,25 hPa gerechnet.</translation>
+        <translation>Weder Luftdruck noch Höhe angegeben: es wurde mit 1013,25&#xa0;hPa gerechnet.</translation>
     </message>
     <message>
         <source>Give the elevation with --elevation or the pressure with --pressure.</source>
@@ -1420,7 +1420,7 @@
     </message>
     <message>
         <source>The dry bulb went from %1 to %2 in %3 h.</source>
-        <translation>Trocken ging in %3 h von %1 auf %2.</translation>
+        <translation>Trocken ging in %3&#xa0;h von %1 auf %2.</translation>
     </message>
     <message>
         <source>Read again. If the weather changed, keep it and say so in a note.</source>
@@ -1436,7 +1436,7 @@
     </message>
     <message>
         <source>The dew point went from %1 to %2 in %3 h.</source>
-        <translation>Der Taupunkt ging in %3 h von %1 auf %2.</translation>
+        <translation>Der Taupunkt ging in %3&#xa0;h von %1 auf %2.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. If the air changed, keep it and say so in a note.</source>
@@ -1731,7 +1731,7 @@
     <name>InstrumentText</name>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>%1: no trend to be seen (%2).</source>
@@ -1743,7 +1743,7 @@
     </message>
     <message>
         <source>%1 to %2 %3, read to %4</source>
-        <translation>%1 bis %2 %3, abgelesen auf %4</translation>
+        <translation>%1 bis %2&#xa0;%3, abgelesen auf %4</translation>
     </message>
     <message>
         <source>at %1 add %2</source>
@@ -1755,7 +1755,7 @@
     </message>
     <message>
         <source> ± %1 %</source>
-        <translation> ± %1 %</translation>
+        <translation> ± %1&#xa0;%</translation>
     </message>
     <message>
         <source>, ice %1</source>
@@ -1787,11 +1787,11 @@
     </message>
     <message>
         <source>The two differ by more than %1 °C.</source>
-        <translation>Die beiden weichen um mehr als %1 °C voneinander ab.</translation>
+        <translation>Die beiden weichen um mehr als %1&#xa0;°C voneinander ab.</translation>
     </message>
     <message>
         <source>They are a pair: no difference above %1 °C.</source>
-        <translation>Sie sind ein Paar: kein Unterschied über %1 °C.</translation>
+        <translation>Sie sind ein Paar: kein Unterschied über %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>%1 at the ice point: %2 off ± %3.</source>
@@ -1823,19 +1823,19 @@
     </message>
     <message>
         <source>The sensor agrees with every solution within ± 2 %.</source>
-        <translation>Der Fühler stimmt bei jeder Lösung auf ± 2 %.</translation>
+        <translation>Der Fühler stimmt bei jeder Lösung auf ± 2&#xa0;%.</translation>
     </message>
     <message>
         <source>%1 of %2 solutions are read more than 2 % off.</source>
-        <translation>%1 von %2 Lösungen werden mehr als 2 % falsch angezeigt.</translation>
+        <translation>%1 von %2 Lösungen werden mehr als 2&#xa0;% falsch angezeigt.</translation>
     </message>
     <message>
         <source>%1: published %2 %, read %3 %, %4</source>
-        <translation>%1: veröffentlicht %2 %, abgelesen %3 %, %4</translation>
+        <translation>%1: veröffentlicht %2&#xa0;%, abgelesen %3&#xa0;%, %4</translation>
     </message>
     <message>
         <source>The published values are of 25 °C; at this temperature they do not hold.</source>
-        <translation>Die veröffentlichten Werte gelten für 25 °C; bei dieser Temperatur gelten sie nicht.</translation>
+        <translation>Die veröffentlichten Werte gelten für 25&#xa0;°C; bei dieser Temperatur gelten sie nicht.</translation>
     </message>
     <message>
         <source>One solution says nothing of the rest of the range.</source>
@@ -1847,11 +1847,11 @@
     </message>
     <message>
         <source>The station reads %1 % RH against the reference (95&#xa0;%), over %2 readings; one difference scatters by %3.</source>
-        <translation>Die Station liest %1 % rF gegen die Referenz (95 %), aus %2 Ablesungen; ein einzelner Unterschied streut um %3.</translation>
+        <translation>Die Station liest %1&#xa0;% rF gegen die Referenz (95&#xa0;%), aus %2 Ablesungen; ein einzelner Unterschied streut um %3.</translation>
     </message>
     <message>
         <source>%1 to %2 %: %3, n %4</source>
-        <translation>%1 bis %2 %: %3, n %4</translation>
+        <translation>%1 bis %2&#xa0;%: %3, n %4</translation>
     </message>
     <message>
         <source>, scatter %1</source>
@@ -1871,15 +1871,15 @@
     </message>
     <message>
         <source>%1 pairs with a depression of 3 °C or more, and 30 are needed</source>
-        <translation>%1 Paare mit einer Differenz von 3 °C oder mehr, nötig sind 30</translation>
+        <translation>%1 Paare mit einer Differenz von 3&#xa0;°C oder mehr, nötig sind 30</translation>
     </message>
     <message>
         <source>%1 of %2 pairs have a depression under 3 °C, where the coefficient hardly shows</source>
-        <translation>%1 von %2 Paaren haben eine Differenz unter 3 °C, wo sich der Koeffizient kaum zeigt</translation>
+        <translation>%1 von %2 Paaren haben eine Differenz unter 3&#xa0;°C, wo sich der Koeffizient kaum zeigt</translation>
     </message>
     <message>
         <source>the depressions lie between %1 and %2 °C, and they must span 3 °C</source>
-        <translation>die Differenzen liegen zwischen %1 und %2 °C und müssen 3 °C überspannen</translation>
+        <translation>die Differenzen liegen zwischen %1 und %2&#xa0;°C und müssen 3&#xa0;°C überspannen</translation>
     </message>
     <message>
         <source>no psychrometer has such a coefficient: look at units, wick and times</source>
@@ -1895,11 +1895,11 @@
     </message>
     <message>
         <source>%1: coefficient %2 × 10⁻⁴ per degree, standard error %3, 95 % from %4 to %5, %6 pairs, depressions %7 to %8 °C.</source>
-        <translation>%1: Koeffizient %2 × 10⁻⁴ je Grad, Standardfehler %3, 95 % von %4 bis %5, %6 Paare, Differenzen %7 bis %8 °C.</translation>
+        <translation>%1: Koeffizient %2 × 10⁻⁴ je Grad, Standardfehler %3, 95&#xa0;% von %4 bis %5, %6 Paare, Differenzen %7 bis %8&#xa0;°C.</translation>
     </message>
     <message>
         <source>The evidence is enough to use it, with ± %1 % (standard).</source>
-        <translation>Die Belege reichen, ihn zu verwenden, mit ± %1 % (Standard).</translation>
+        <translation>Die Belege reichen, ihn zu verwenden, mit ± %1&#xa0;% (Standard).</translation>
     </message>
     <message>
         <source>%1: not enough to use it: %2.</source>
@@ -1919,7 +1919,7 @@
     </message>
     <message>
         <source>The two agree within 0.2 °C and 3 % RH: the records may be joined as they are.</source>
-        <translation>Die beiden stimmen auf 0,2 °C und 3 % rF überein: die Reihen dürfen so verbunden werden.</translation>
+        <translation>Die beiden stimmen auf 0,2&#xa0;°C und 3&#xa0;% rF überein: die Reihen dürfen so verbunden werden.</translation>
     </message>
     <message>
         <source>The two differ: the record breaks here, and averages must not be pooled across it.</source>
@@ -1931,7 +1931,7 @@
     </message>
     <message>
         <source>%1, new against old: %2 %3 (95&#xa0;%)</source>
-        <translation>%1, neu gegen alt: %2 %3 (95 %)</translation>
+        <translation>%1, neu gegen alt: %2&#xa0;%3 (95&#xa0;%)</translation>
     </message>
     <message>
         <source>Dry bulb</source>
@@ -2103,7 +2103,7 @@
     </message>
     <message>
         <source>While a wick freezes or thaws the wet bulb stands at 0.0 °C and tells nothing. Looks for frost in the last readings.</source>
-        <translation>Solange der Strumpf gefriert oder taut, steht das feuchte Thermometer bei 0,0 °C und sagt nichts. Sucht in den letzten Ablesungen nach Frost.</translation>
+        <translation>Solange der Strumpf gefriert oder taut, steht das feuchte Thermometer bei 0,0&#xa0;°C und sagt nichts. Sucht in den letzten Ablesungen nach Frost.</translation>
     </message>
     <message>
         <source>Ice taken for water</source>
@@ -2661,7 +2661,7 @@
     </message>
     <message>
         <source>Stand in the shade and face the wind, arm out, nobody and nothing within 1.5 m. Whirl for about a minute at two turns a second, stop, and read the wet bulb first, at once, then the dry bulb. Whirl again until the wet bulb falls no further; the lowest counts, with the dry bulb beside it.</source>
-        <translation>Im Schatten gegen den Wind stehen, Arm ausgestreckt, niemand und nichts näher als 1,5 m. Etwa eine Minute mit zwei Umdrehungen in der Sekunde schleudern, anhalten, sofort erst feucht, dann trocken ablesen. Wieder schleudern, bis feucht nicht weiter fällt; das niedrigste zählt, mit dem trockenen daneben.</translation>
+        <translation>Im Schatten gegen den Wind stehen, Arm ausgestreckt, niemand und nichts näher als 1,5&#xa0;m. Etwa eine Minute mit zwei Umdrehungen in der Sekunde schleudern, anhalten, sofort erst feucht, dann trocken ablesen. Wieder schleudern, bis feucht nicht weiter fällt; das niedrigste zählt, mit dem trockenen daneben.</translation>
     </message>
     <message>
         <source>Read the dry bulb first, then the wet bulb, quickly and without breathing on them.</source>
@@ -2677,11 +2677,11 @@
     </message>
     <message>
         <source>32 °F</source>
-        <translation>32 °F</translation>
+        <translation>32&#xa0;°F</translation>
     </message>
     <message>
         <source>0 °C</source>
-        <translation>0 °C</translation>
+        <translation>0&#xa0;°C</translation>
     </message>
     <message>
         <source>With the wet bulb at %1 or below say whether the wick holds water or ice: touch it, or watch whether the column stands still at %1 on its way down.</source>
@@ -2729,7 +2729,7 @@
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation>%1 hPa</translation>
+        <translation>%1&#xa0;hPa</translation>
     </message>
     <message>
         <source>fitted at this station</source>
@@ -2738,7 +2738,7 @@
     <message>
         <source>coefficient %1 × 10⁻⁴ per K at 0 °C (%2)</source>
         <extracomment>%1 a number, %2 where it comes from</extracomment>
-        <translation>Koeffizient %1 × 10⁻⁴ je K bei 0 °C (%2)</translation>
+        <translation>Koeffizient %1 × 10⁻⁴ je K bei 0&#xa0;°C (%2)</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
@@ -2762,7 +2762,7 @@
     </message>
     <message>
         <source>%1, %2, %3. Within 1 % from %4 to %5 hPa.</source>
-        <translation>%1, %2, %3. Auf 1 % genau von %4 bis %5 hPa.</translation>
+        <translation>%1, %2, %3. Auf 1&#xa0;% genau von %4 bis %5&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Only for thermometers exposed as named above: in stiller air the wet bulb reads too high, and so does the humidity. Relative humidity is over liquid water, also with ice on the wick. Not for aviation, heat stress, spraying, food or process safety, medical or legal decisions.</source>
@@ -2842,7 +2842,7 @@
     </message>
     <message>
         <source>With the wet bulb at 0 °C (32 °F) or below tick water or ice.</source>
-        <translation>Steht feucht bei 0 °C (32 °F) oder darunter, Wasser oder Eis ankreuzen.</translation>
+        <translation>Steht feucht bei 0&#xa0;°C (32&#xa0;°F) oder darunter, Wasser oder Eis ankreuzen.</translation>
     </message>
     <message>
         <source>A missed hour stays empty; say why in the note. Strike out a slip, so that it can still be read, and write the right figure beside it.</source>
@@ -3062,7 +3062,7 @@
     </message>
     <message>
         <source>read to %1 %2</source>
-        <translation>abgelesen auf %1 %2</translation>
+        <translation>abgelesen auf %1&#xa0;%2</translation>
     </message>
     <message>
         <source>corrected (%1)</source>
@@ -3091,7 +3091,7 @@
     </message>
     <message>
         <source>%1 m above sea level</source>
-        <translation>%1 m über dem Meer</translation>
+        <translation>%1&#xa0;m über dem Meer</translation>
     </message>
     <message>
         <source>time zone</source>
@@ -3139,11 +3139,11 @@
     </message>
     <message>
         <source>How sure: a single relative humidity is good to %1 %</source>
-        <translation>Wie sicher: eine einzelne relative Feuchte ist auf %1 % genau</translation>
+        <translation>Wie sicher: eine einzelne relative Feuchte ist auf %1&#xa0;% genau</translation>
     </message>
     <message>
         <source>, a dew point to %1 %2</source>
-        <translation>, ein Taupunkt auf %1 %2</translation>
+        <translation>, ein Taupunkt auf %1&#xa0;%2</translation>
     </message>
     <message>
         <source> (k = 2, the month&apos;s median).</source>
@@ -3248,7 +3248,7 @@
     </message>
     <message>
         <source>; a single reading is sure to about %1 %2 and %3 %4</source>
-        <translation>; eine einzelne Ablesung ist auf etwa %1 %2 und %3 %4 sicher</translation>
+        <translation>; eine einzelne Ablesung ist auf etwa %1&#xa0;%2 und %3&#xa0;%4 sicher</translation>
     </message>
     <message>
         <source>The one reading that counts (%1) gave %2 and a dew point of %3.</source>
@@ -3671,7 +3671,7 @@
     </message>
     <message>
         <source>Table and answers hold for this instrument (%1) and %2 hPa.</source>
-        <translation>Tafel und Antworten gelten für dieses Gerät (%1) und %2 hPa.</translation>
+        <translation>Tafel und Antworten gelten für dieses Gerät (%1) und %2&#xa0;hPa.</translation>
     </message>
 </context>
 <context>
@@ -4100,11 +4100,11 @@
     </message>
     <message>
         <source>A fan draws air past both bulbs at 2.5 m/s or more.</source>
-        <translation>Ein Lüfter zieht die Luft mit 2,5 m/s oder mehr an beiden Thermometern vorbei.</translation>
+        <translation>Ein Lüfter zieht die Luft mit 2,5&#xa0;m/s oder mehr an beiden Thermometern vorbei.</translation>
     </message>
     <message>
         <source>The frame is whirled by hand, 3 m/s or more at the bulbs.</source>
-        <translation>Der Rahmen wird von Hand geschleudert, mit 3 m/s oder mehr an den Thermometern.</translation>
+        <translation>Der Rahmen wird von Hand geschleudert, mit 3&#xa0;m/s oder mehr an den Thermometern.</translation>
     </message>
     <message>
         <source>A sling with the coefficient of the older US tables.</source>
@@ -4112,7 +4112,7 @@
     </message>
     <message>
         <source>Both thermometers hang in a louvred screen, in natural air of about 1 m/s.</source>
-        <translation>Beide Thermometer hängen in einer Hütte mit Jalousien, in natürlicher Luft von etwa 1 m/s.</translation>
+        <translation>Beide Thermometer hängen in einer Hütte mit Jalousien, in natürlicher Luft von etwa 1&#xa0;m/s.</translation>
     </message>
     <message>
         <source>No ventilation. The humidity is only a rough guide.</source>
@@ -4268,7 +4268,7 @@
     </message>
     <message>
         <source>Whirl in clear space, away from people, walls and glasses: keep 1.5 m clear. Check the cord, the swivel and the binding first. Not in a thunderstorm, and mind the ground underfoot.</source>
-        <translation>In freiem Raum schleudern, fern von Menschen, Wänden und Gläsern: 1,5 m frei halten. Vorher Schnur, Wirbel und Bindung prüfen. Nicht bei Gewitter, und auf den Boden unter den Füßen achten.</translation>
+        <translation>In freiem Raum schleudern, fern von Menschen, Wänden und Gläsern: 1,5&#xa0;m frei halten. Vorher Schnur, Wirbel und Bindung prüfen. Nicht bei Gewitter, und auf den Boden unter den Füßen achten.</translation>
     </message>
     <message>
         <source>Broken glass cuts. Spilled mercury is poisonous: leave the room, air it, use neither broom nor vacuum cleaner, and follow your local rules for disposal. Prefer spirit thermometers.</source>
@@ -4338,11 +4338,11 @@
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation>Dampfdruck %1 hPa</translation>
+        <translation>Dampfdruck %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation>%1 hPa</translation>
+        <translation>%1&#xa0;hPa</translation>
     </message>
     <message>
         <source>This month here, %1: %2.</source>
@@ -4378,11 +4378,11 @@
     </message>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>%1 °F, that is %2</source>
-        <translation>%1 °F, das sind %2</translation>
+        <translation>%1&#xa0;°F, das sind %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -4390,7 +4390,7 @@
     </message>
     <message>
         <source>%1: read %2 %3, correction %4 %3, so %5</source>
-        <translation>%1: abgelesen %2 %3, Korrektion %4 %3, also %5</translation>
+        <translation>%1: abgelesen %2&#xa0;%3, Korrektion %4&#xa0;%3, also %5</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry bulb within the reading&apos;s error: the air is taken as saturated, and e is what it can hold at the dry bulb.</source>
@@ -4402,7 +4402,7 @@
     </message>
     <message>
         <source>Over the wet bulb, %1 °C, %2: e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</source>
-        <translation>Über dem feuchten Thermometer, %1 °C, %2: e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</translation>
+        <translation>Über dem feuchten Thermometer, %1&#xa0;°C, %2: e&lt;sub&gt;s&lt;/sub&gt; = %3&#xa0;hPa</translation>
     </message>
     <message>
         <source>ice</source>
@@ -4422,7 +4422,7 @@
     </message>
     <message>
         <source>Dew point: where %1 hPa would be saturation over water: %2</source>
-        <translation>Taupunkt: wo %1 hPa Sättigung über Wasser wären: %2</translation>
+        <translation>Taupunkt: wo %1&#xa0;hPa Sättigung über Wasser wären: %2</translation>
     </message>
     <message>
         <source>Frost point: where it would be saturation over ice: %1</source>
@@ -4438,7 +4438,7 @@
     </message>
     <message>
         <source>Saturated at the dry bulb, %1 °C, over water: e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</source>
-        <translation>Gesättigt am trockenen Thermometer, %1 °C, über Wasser: e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</translation>
+        <translation>Gesättigt am trockenen Thermometer, %1&#xa0;°C, über Wasser: e&lt;sub&gt;w&lt;/sub&gt; = %2&#xa0;hPa</translation>
     </message>
     <message>
         <source>Relative humidity = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4 %&lt;/b&gt;</source>
@@ -4462,11 +4462,11 @@
     </message>
     <message>
         <source>Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.</source>
-        <translation>Relative Feuchte in %, Strumpf als Eis, bei %1 hPa, Grade in %2.</translation>
+        <translation>Relative Feuchte in %, Strumpf als Eis, bei %1&#xa0;hPa, Grade in %2.</translation>
     </message>
     <message>
         <source>Relative humidity in %, wick as water, at %1 hPa, degrees in %2.</source>
-        <translation>Relative Feuchte in %, Strumpf als Wasser, bei %1 hPa, Grade in %2.</translation>
+        <translation>Relative Feuchte in %, Strumpf als Wasser, bei %1&#xa0;hPa, Grade in %2.</translation>
     </message>
     <message>
         <source>The cell is empty: there is no air with this depression.</source>
@@ -4695,7 +4695,7 @@
     <message>
         <source>%1 h</source>
         <extracomment>%1 is an hour of the day, 9 or 9:30; &quot;h&quot; as in a register&apos;s column head</extracomment>
-        <translation>%1 Uhr</translation>
+        <translation>%1&#xa0;Uhr</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
@@ -4833,27 +4833,27 @@
     <name>wickbook::ui::AnswerPanel</name>
     <message>
         <source>frost point %1 %2</source>
-        <translation>Reifpunkt %1 %2</translation>
+        <translation>Reifpunkt %1&#xa0;%2</translation>
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation>Dampfdruck %1 hPa</translation>
+        <translation>Dampfdruck %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>depression %1 %2</source>
-        <translation>Differenz %1 %2</translation>
+        <translation>Differenz %1&#xa0;%2</translation>
     </message>
     <message>
         <source>deficit %1 hPa</source>
-        <translation>Defizit %1 hPa</translation>
+        <translation>Defizit %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>%1 g/⁠m³</source>
-        <translation>%1 g/m³</translation>
+        <translation>%1&#xa0;g/m³</translation>
     </message>
     <message>
         <source>%1 g/⁠kg</source>
-        <translation>%1 g/kg</translation>
+        <translation>%1&#xa0;g/kg</translation>
     </message>
     <message>
         <source>, coefficient %1</source>
@@ -4861,15 +4861,15 @@
     </message>
     <message>
         <source>pressure %1 hPa as read</source>
-        <translation>Luftdruck %1 hPa wie abgelesen</translation>
+        <translation>Luftdruck %1&#xa0;hPa wie abgelesen</translation>
     </message>
     <message>
         <source>pressure %1 hPa, the station&apos;s mean</source>
-        <translation>Luftdruck %1 hPa, Mittel der Station</translation>
+        <translation>Luftdruck %1&#xa0;hPa, Mittel der Station</translation>
     </message>
     <message>
         <source>pressure %1 hPa worked out from %2 m</source>
-        <translation>Luftdruck %1 hPa, berechnet aus %2 m</translation>
+        <translation>Luftdruck %1&#xa0;hPa, berechnet aus %2&#xa0;m</translation>
     </message>
     <message>
         <source>Relative humidity</source>
@@ -5443,7 +5443,7 @@
     </message>
     <message>
         <source>The pressure where the class stands lies between %1 and %2 hPa: read it again.</source>
-        <translation>Der Luftdruck am Ort der Klasse liegt zwischen %1 und %2 hPa: noch einmal ablesen.</translation>
+        <translation>Der Luftdruck am Ort der Klasse liegt zwischen %1 und %2&#xa0;hPa: noch einmal ablesen.</translation>
     </message>
     <message>
         <source>Type the first pair: dry, Enter, wet, Enter.</source>
@@ -5558,7 +5558,7 @@
     </message>
     <message>
         <source>The uncertainty of the coefficient lies between 0 and 100 %.</source>
-        <translation>Die Unsicherheit des Koeffizienten liegt zwischen 0 und 100 %.</translation>
+        <translation>Die Unsicherheit des Koeffizienten liegt zwischen 0 und 100&#xa0;%.</translation>
     </message>
     <message>
         <source>Write the date from which it holds.</source>
@@ -5566,7 +5566,7 @@
     </message>
     <message>
         <source>The mean pressure at the station lies between 500 and 1080 hPa.</source>
-        <translation>Der mittlere Luftdruck an der Station liegt zwischen 500 und 1080 hPa.</translation>
+        <translation>Der mittlere Luftdruck an der Station liegt zwischen 500 und 1080&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Nothing differs yet from what is in force. Change a field, or close this.</source>
@@ -5585,7 +5585,7 @@
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation>mittlerer Luftdruck %1 hPa</translation>
+        <translation>mittlerer Luftdruck %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>pressure from elevation again</source>
@@ -5904,7 +5904,7 @@
     </message>
     <message>
         <source>degrees, standard (half of a ± for 95 %)</source>
-        <translation>Grad, Standard (die Hälfte eines ± für 95 %)</translation>
+        <translation>Grad, Standard (die Hälfte eines ± für 95&#xa0;%)</translation>
     </message>
     <message>
         <source>Uncertainty</source>
@@ -6412,7 +6412,7 @@
     </message>
     <message>
         <source>RH %1, dew point %2 %3</source>
-        <translation>rF %1, Taupunkt %2 %3</translation>
+        <translation>rF %1, Taupunkt %2&#xa0;%3</translation>
     </message>
 </context>
 <context>
@@ -6870,7 +6870,7 @@
     </message>
     <message>
         <source>, coefficient %1 × 10⁻⁴ per degree ± %2 %, ice %3</source>
-        <translation>, Koeffizient %1 × 10⁻⁴ je Grad ± %2 %, Eis %3</translation>
+        <translation>, Koeffizient %1 × 10⁻⁴ je Grad ± %2&#xa0;%, Eis %3</translation>
     </message>
     <message>
         <source>Exposure</source>
@@ -6882,7 +6882,7 @@
     </message>
     <message>
         <source>as read; else the station&apos;s mean, %1 hPa</source>
-        <translation>wie abgelesen; sonst das Stationsmittel, %1 hPa</translation>
+        <translation>wie abgelesen; sonst das Stationsmittel, %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>as read; else from the elevation</source>
@@ -7809,7 +7809,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>from %1 m</source>
-        <translation>aus %1 m</translation>
+        <translation>aus %1&#xa0;m</translation>
     </message>
     <message>
         <source>Below the scale there is no number to work with; it is kept as below scale.</source>
@@ -7825,7 +7825,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 is off the thermometer&apos;s scale, which runs from %2 to %3 %4. Read it again.</source>
-        <translation>%1 liegt außerhalb der Skala des Thermometers, sie geht von %2 bis %3 %4. Noch einmal ablesen.</translation>
+        <translation>%1 liegt außerhalb der Skala des Thermometers, sie geht von %2 bis %3&#xa0;%4. Noch einmal ablesen.</translation>
     </message>
     <message>
         <source>Say first whether the wick is wet or frozen: W for water, I for ice.</source>
@@ -7892,7 +7892,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Counting: %1 %</source>
-        <translation>Wird gezählt: %1 %</translation>
+        <translation>Wird gezählt: %1&#xa0;%</translation>
     </message>
     <message>
         <source>Counting …</source>
@@ -8476,7 +8476,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Ice point: slush of crushed ice of distilled water, well packed, bulbs deep in it, read when they stand still. Then water of about 20 °C, stirred all the while. Let glass warm and cool slowly; broken glass and mercury go by your local rules. A field may stay empty.</source>
-        <translation>Eispunkt: Brei aus zerstoßenem Eis von destilliertem Wasser, gut gepackt, die Kugeln tief darin, abgelesen, wenn sie stillstehen. Dann Wasser von etwa 20 °C, ständig gerührt. Glas langsam erwärmen und abkühlen lassen; für zerbrochenes Glas und Quecksilber gelten die örtlichen Vorschriften. Ein Feld darf leer bleiben.</translation>
+        <translation>Eispunkt: Brei aus zerstoßenem Eis von destilliertem Wasser, gut gepackt, die Kugeln tief darin, abgelesen, wenn sie stillstehen. Dann Wasser von etwa 20&#xa0;°C, ständig gerührt. Glas langsam erwärmen und abkühlen lassen; für zerbrochenes Glas und Quecksilber gelten die örtlichen Vorschriften. Ein Feld darf leer bleiben.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -8853,7 +8853,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>elevation %1 m</source>
-        <translation>Höhe %1 m</translation>
+        <translation>Höhe %1&#xa0;m</translation>
     </message>
     <message>
         <source>no observing hours</source>
@@ -8869,7 +8869,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation>mittlerer Luftdruck %1 hPa</translation>
+        <translation>mittlerer Luftdruck %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>no mean pressure</source>
@@ -9393,7 +9393,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Looking: %1 %</source>
-        <translation>Wird durchgesehen: %1 %</translation>
+        <translation>Wird durchgesehen: %1&#xa0;%</translation>
     </message>
     <message>
         <source>No line of the register holds “%1”.</source>
@@ -9420,8 +9420,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
         <translation>Der Monat danach (Bild ab)</translation>
     </message>
     <message>
-        <source>go to 2025-03 or a date</source>
-        <translation>zu 2025-03 oder einem Datum</translation>
+        <source>go to 2025-03 …</source>
+        <translation>zu 2025-03 …</translation>
     </message>
     <message>
         <source>Go to a month or a date</source>
@@ -9429,7 +9429,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>find in this month</source>
-        <translation>in diesem Monat suchen</translation>
+        <translation>im Monat suchen</translation>
     </message>
     <message>
         <source>Find in this month</source>
@@ -9748,7 +9748,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>A row for each whirl, until two wet bulbs agree within %1 %2.</source>
-        <translation>Eine Zeile je Durchgang, bis zweimal feucht auf %1 %2 übereinstimmt.</translation>
+        <translation>Eine Zeile je Durchgang, bis zweimal feucht auf %1&#xa0;%2 übereinstimmt.</translation>
     </message>
     <message>
         <source>Settled: whirl %1 is the reading.</source>
@@ -10093,7 +10093,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::SaltCheckForm</name>
     <message>
         <source>%1, %2 %</source>
-        <translation>%1, %2 %</translation>
+        <translation>%1, %2&#xa0;%</translation>
     </message>
     <message>
         <source>Salt check</source>
@@ -10105,7 +10105,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>It checks an electronic sensor, not a psychrometer. Wet slurry of the salt in a closed jar, near 25 °C, several hours until it stands still. Lithium chloride is poisonous: gloves, no kitchen vessels, local rules for disposal. A field may stay empty.</source>
-        <translation>Das prüft einen elektronischen Fühler, kein Psychrometer. Nasser Brei des Salzes in einem geschlossenen Glas, bei etwa 25 °C, mehrere Stunden, bis die Anzeige stillsteht. Lithiumchlorid ist giftig: Handschuhe, keine Küchengefäße, örtliche Vorschriften für die Entsorgung. Ein Feld darf leer bleiben.</translation>
+        <translation>Das prüft einen elektronischen Fühler, kein Psychrometer. Nasser Brei des Salzes in einem geschlossenen Glas, bei etwa 25&#xa0;°C, mehrere Stunden, bis die Anzeige stillsteht. Lithiumchlorid ist giftig: Handschuhe, keine Küchengefäße, örtliche Vorschriften für die Entsorgung. Ein Feld darf leer bleiben.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -10345,7 +10345,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The uncertainty of a reference lies between 0 and 20 % RH.</source>
-        <translation>Die Unsicherheit einer Referenz liegt zwischen 0 und 20 % rF.</translation>
+        <translation>Die Unsicherheit einer Referenz liegt zwischen 0 und 20&#xa0;% rF.</translation>
     </message>
 </context>
 <context>
@@ -10470,7 +10470,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The elevation must lie between −500 and 9000 m; write it in metres.</source>
-        <translation>Die Höhe muss zwischen −500 und 9000 m liegen; in Metern schreiben.</translation>
+        <translation>Die Höhe muss zwischen −500 und 9000&#xa0;m liegen; in Metern schreiben.</translation>
     </message>
     <message>
         <source>There is no time zone of that name. Choose one from the list.</source>
@@ -10672,7 +10672,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 m</source>
-        <translation>%1 m</translation>
+        <translation>%1&#xa0;m</translation>
     </message>
     <message>
         <source>Observing hours</source>
@@ -10708,7 +10708,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 hPa, where none was read</source>
-        <translation>%1 hPa, wo keiner abgelesen wurde</translation>
+        <translation>%1&#xa0;hPa, wo keiner abgelesen wurde</translation>
     </message>
     <message>
         <source>Surroundings</source>
@@ -11155,7 +11155,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::WhirlCircle</name>
     <message>
         <source>%1 s</source>
-        <translation>%1 s</translation>
+        <translation>%1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -11186,7 +11186,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Write the distance, from 5 to 100 cm.</source>
-        <translation>Den Abstand schreiben, von 5 bis 100 cm.</translation>
+        <translation>Den Abstand schreiben, von 5 bis 100&#xa0;cm.</translation>
     </message>
     <message>
         <source>Stop</source>

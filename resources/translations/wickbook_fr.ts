@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>dry bulb, %1</source>
-        <translation>thermomètre sec, %1</translation>
+        <translation>thermomètre sec, %1</translation>
     </message>
     <message>
         <source>relative humidity</source>
@@ -64,35 +64,35 @@
     </message>
     <message>
         <source>its column parted: look at the thread for a gap</source>
-        <translation>colonne brisée : chercher une coupure dans le fil</translation>
+        <translation>colonne brisée&#xa0;: chercher une coupure dans le fil</translation>
     </message>
     <message>
         <source>dry and wet swapped: %1</source>
-        <translation>sec et mouillé intervertis : %1</translation>
+        <translation>sec et mouillé intervertis&#xa0;: %1</translation>
     </message>
     <message>
         <source>both read ten high: %1</source>
-        <translation>les deux lus dix trop haut : %1</translation>
+        <translation>les deux lus dix trop haut&#xa0;: %1</translation>
     </message>
     <message>
         <source>both read ten low: %1</source>
-        <translation>les deux lus dix trop bas : %1</translation>
+        <translation>les deux lus dix trop bas&#xa0;: %1</translation>
     </message>
     <message>
         <source>both signs lost or added: %1</source>
-        <translation>les deux signes perdus ou en trop : %1</translation>
+        <translation>les deux signes perdus ou en trop&#xa0;: %1</translation>
     </message>
     <message>
         <source>both decimal marks lost: %1</source>
-        <translation>les deux virgules perdues : %1</translation>
+        <translation>les deux virgules perdues&#xa0;: %1</translation>
     </message>
     <message>
         <source>°F written as °C: %1</source>
-        <translation>°F écrits comme °C : %1</translation>
+        <translation>°F écrits comme °C&#xa0;: %1</translation>
     </message>
     <message>
         <source>°C written as °F: %1</source>
-        <translation>°C écrits comme °F : %1</translation>
+        <translation>°C écrits comme °F&#xa0;: %1</translation>
     </message>
     <message>
         <source>the wick was ice, not water</source>
@@ -108,29 +108,29 @@
     </message>
     <message>
         <source>the wick was dry: the wet bulb is of no use</source>
-        <translation>la mousseline était sèche : le thermomètre mouillé ne sert à rien</translation>
+        <translation>la mousseline était sèche&#xa0;: le thermomètre mouillé ne sert à rien</translation>
     </message>
     <message>
         <source>%1 / %2</source>
         <extracomment>%1 the dry bulb, %2 the wet bulb</extracomment>
-        <translation>%1 / %2</translation>
+        <translation>%1 / %2</translation>
     </message>
     <message>
         <source>dry bulb: %1</source>
-        <translation>sec : %1</translation>
+        <translation>sec&#xa0;: %1</translation>
     </message>
     <message>
         <source>wet bulb: %1</source>
-        <translation>mouillé : %1</translation>
+        <translation>mouillé&#xa0;: %1</translation>
     </message>
     <message>
         <source>dry bulb is %1, %2</source>
         <extracomment>%1 a temperature, %2 what went wrong</extracomment>
-        <translation>sec à %1, %2</translation>
+        <translation>sec à %1, %2</translation>
     </message>
     <message>
         <source>wet bulb is %1, %2</source>
-        <translation>mouillé à %1, %2</translation>
+        <translation>mouillé à %1, %2</translation>
     </message>
 </context>
 <context>
@@ -141,15 +141,15 @@
     </message>
     <message>
         <source>None of the %1 readings would have another humidity or dew point.</source>
-        <translation>Aucun des %1 relevés n’aurait une autre humidité ni un autre point de rosée.</translation>
+        <translation>Aucun des %1 relevés n’aurait une autre humidité ni un autre point de rosée.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point, all in one month.</source>
-        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, tous dans un même mois.</translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, tous dans un même mois.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point, in %3 months.</source>
-        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, dans %3 mois.</translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée, dans %3 mois.</translation>
     </message>
     <message>
         <source>%1 would lose their humidity.</source>
@@ -193,7 +193,7 @@
     <message>
         <source>station average, %1 years</source>
         <extracomment>the station&apos;s own mean range; %1 is how many years</extracomment>
-        <translation>moyenne de la station, %1 ans</translation>
+        <translation>moyenne de la station, %1 ans</translation>
     </message>
 </context>
 <context>
@@ -204,7 +204,7 @@
     </message>
     <message>
         <source>For the wall of the hut: relative humidity and dew point for this station&apos;s exposure and pressure, a wick with water and one with ice.</source>
-        <translation>Pour le mur de l’abri : humidité relative et point de rosée pour l’exposition et la pression de cette station, mousseline en eau et en glace.</translation>
+        <translation>Pour le mur de l’abri&#xa0;: humidité relative et point de rosée pour l’exposition et la pression de cette station, mousseline en eau et en glace.</translation>
     </message>
     <message>
         <source>&amp;Scale</source>
@@ -224,7 +224,7 @@
     </message>
     <message>
         <source>There is no table without a coefficient: say on the page Station how the thermometers hang.</source>
-        <translation>Pas de table sans coefficient : dire sur la page Station comment les thermomètres sont exposés.</translation>
+        <translation>Pas de table sans coefficient&#xa0;: dire sur la page Station comment les thermomètres sont exposés.</translation>
     </message>
     <message>
         <source>Month form</source>
@@ -232,7 +232,7 @@
     </message>
     <message>
         <source>A month to write in by hand: a line for each observing hour, with boxes for the degrees.</source>
-        <translation>Un mois à remplir à la main : une ligne par heure d’observation, avec des cases pour les degrés.</translation>
+        <translation>Un mois à remplir à la main&#xa0;: une ligne par heure d’observation, avec des cases pour les degrés.</translation>
     </message>
     <message>
         <source>&amp;Month</source>
@@ -244,7 +244,7 @@
     </message>
     <message>
         <source>A card for whoever reads in your place: hours, order of reading, frost, wick, what to do in doubt. A5, both sides.</source>
-        <translation>Une carte pour qui lit à votre place : heures, ordre de lecture, gel, mousseline, que faire en cas de doute. A5, recto verso.</translation>
+        <translation>Une carte pour qui lit à votre place&#xa0;: heures, ordre de lecture, gel, mousseline, que faire en cas de doute. A5, recto verso.</translation>
     </message>
     <message>
         <source>Year book</source>
@@ -252,7 +252,7 @@
     </message>
     <message>
         <source>A year bound: numbers, charts, twelve months, and the hut&apos;s humidity table. It takes a few seconds.</source>
-        <translation>Une année reliée : nombres, graphiques, douze mois et la table psychrométrique de l’abri. Cela prend quelques secondes.</translation>
+        <translation>Une année reliée&#xa0;: nombres, graphiques, douze mois et la table psychrométrique de l’abri. Cela prend quelques secondes.</translation>
     </message>
     <message>
         <source>&amp;Year</source>
@@ -263,63 +263,63 @@
     <name>ClassText</name>
     <message>
         <source>Dry and wet were probably written in each other&apos;s place: look again which is which.</source>
-        <translation>Sec et mouillé ont sans doute été écrits l’un pour l’autre : regarder lequel est lequel.</translation>
+        <translation>Sec et mouillé ont sans doute été écrits l’un pour l’autre&#xa0;: regarder lequel est lequel.</translation>
     </message>
     <message>
         <source>Both were probably read on the °F scale: read the other side of the stem.</source>
-        <translation>Les deux ont sans doute été lus sur l’échelle en °F : lire l’autre côté de la tige.</translation>
+        <translation>Les deux ont sans doute été lus sur l’échelle en °F&#xa0;: lire l’autre côté de la tige.</translation>
     </message>
     <message>
         <source>The dry bulb was probably misread by ten: read it again, tenths first.</source>
-        <translation>Le sec a sans doute été lu dix à côté : relire, les dixièmes d’abord.</translation>
+        <translation>Le sec a sans doute été lu dix à côté&#xa0;: relire, les dixièmes d’abord.</translation>
     </message>
     <message>
         <source>The wet bulb was probably misread by ten: read it again, tenths first.</source>
-        <translation>Le mouillé a sans doute été lu dix à côté : relire, les dixièmes d’abord.</translation>
+        <translation>Le mouillé a sans doute été lu dix à côté&#xa0;: relire, les dixièmes d’abord.</translation>
     </message>
     <message>
         <source>The dry bulb was probably misread by five: count the lines from the nearest figure.</source>
-        <translation>Le sec a sans doute été lu cinq à côté : compter les traits depuis le chiffre le plus proche.</translation>
+        <translation>Le sec a sans doute été lu cinq à côté&#xa0;: compter les traits depuis le chiffre le plus proche.</translation>
     </message>
     <message>
         <source>The wet bulb was probably misread by five: count the lines from the nearest figure.</source>
-        <translation>Le mouillé a sans doute été lu cinq à côté : compter les traits depuis le chiffre le plus proche.</translation>
+        <translation>Le mouillé a sans doute été lu cinq à côté&#xa0;: compter les traits depuis le chiffre le plus proche.</translation>
     </message>
     <message>
         <source>The decimal point of the dry bulb probably moved: look at what was written.</source>
-        <translation>La virgule du sec a sans doute été déplacée : regarder ce qui est écrit.</translation>
+        <translation>La virgule du sec a sans doute été déplacée&#xa0;: regarder ce qui est écrit.</translation>
     </message>
     <message>
         <source>The decimal point of the wet bulb probably moved: look at what was written.</source>
-        <translation>La virgule du mouillé a sans doute été déplacée : regarder ce qui est écrit.</translation>
+        <translation>La virgule du mouillé a sans doute été déplacée&#xa0;: regarder ce qui est écrit.</translation>
     </message>
     <message>
         <source>The wick was probably dry, or the reading came too early: wet the wick, go on until it falls no further, and read again.</source>
-        <translation>La mousseline était sans doute sèche, ou la lecture trop hâtive : humecter, continuer jusqu’à ce qu’il ne baisse plus, et relire.</translation>
+        <translation>La mousseline était sans doute sèche, ou la lecture trop hâtive&#xa0;: humecter, continuer jusqu’à ce qu’il ne baisse plus, et relire.</translation>
     </message>
     <message>
         <source>The air round this pair was probably warmer: keep it in the shade and away from people, and read again.</source>
-        <translation>L’air autour de ce couple était sans doute plus chaud : rester à l’ombre et loin des gens, et relire.</translation>
+        <translation>L’air autour de ce couple était sans doute plus chaud&#xa0;: rester à l’ombre et loin des gens, et relire.</translation>
     </message>
     <message>
         <source>Water or ice was given otherwise than by most: touch the wick and see.</source>
-        <translation>Eau ou glace a été dit autrement que par la plupart : toucher la mousseline.</translation>
+        <translation>Eau ou glace a été dit autrement que par la plupart&#xa0;: toucher la mousseline.</translation>
     </message>
     <message>
         <source>Dry bulb %1 %2 above the middle.</source>
-        <translation>Sec %1 %2 au-dessus du milieu.</translation>
+        <translation>Sec %1&#xa0;%2 au-dessus du milieu.</translation>
     </message>
     <message>
         <source>Dry bulb %1 %2 below the middle.</source>
-        <translation>Sec %1 %2 au-dessous du milieu.</translation>
+        <translation>Sec %1&#xa0;%2 au-dessous du milieu.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 above the middle.</source>
-        <translation>Mouillé %1 %2 au-dessus du milieu.</translation>
+        <translation>Mouillé %1&#xa0;%2 au-dessus du milieu.</translation>
     </message>
     <message>
         <source>Wet bulb %1 %2 below the middle.</source>
-        <translation>Mouillé %1 %2 au-dessous du milieu.</translation>
+        <translation>Mouillé %1&#xa0;%2 au-dessous du milieu.</translation>
     </message>
     <message>
         <source>Read both again, wet bulb first.</source>
@@ -336,20 +336,21 @@
     <message numerus="yes">
         <source>%n pairs.</source>
         <translation>
-            <numerusform>%n couple. || %n couples.</numerusform>
+            <numerusform>%n couple.</numerusform>
+            <numerusform>%n couples.</numerusform>
         </translation>
     </message>
     <message>
         <source>The middle value is %1.</source>
-        <translation>La valeur médiane est %1.</translation>
+        <translation>La valeur médiane est %1.</translation>
     </message>
     <message>
         <source>Half of them lie between %1 and %2, all between %3 and %4.</source>
-        <translation>La moitié se trouve entre %1 et %2, tous entre %3 et %4.</translation>
+        <translation>La moitié se trouve entre %1 et %2, tous entre %3 et %4.</translation>
     </message>
     <message>
         <source>With fewer than %1 pairs nobody is called far off.</source>
-        <translation>Avec moins de %1 couples, aucun n’est dit éloigné.</translation>
+        <translation>Avec moins de %1 couples, aucun n’est dit éloigné.</translation>
     </message>
     <message>
         <source>Nobody is far off.</source>
@@ -357,7 +358,7 @@
     </message>
     <message>
         <source>Far off: %1.</source>
-        <translation>Éloignés : %1.</translation>
+        <translation>Éloignés&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -385,43 +386,43 @@
     </message>
     <message>
         <source>No copy was kept, for the book did not verify; the copies made before stay. %1</source>
-        <translation>Aucune copie n’a été gardée, car le livre n’a pu être vérifié ; les copies d’avant restent. %1</translation>
+        <translation>Aucune copie n’a été gardée, car le livre n’a pu être vérifié&#xa0;; les copies d’avant restent. %1</translation>
     </message>
     <message>
         <source>No copy was kept: the folder for copies, “%1”, is not there. Plug in the drive it lies on, or choose another folder. The copies made before stay.</source>
-        <translation>Aucune copie n’a été gardée : le dossier des copies, « %1 », n’est pas là. Brancher le disque où il se trouve ou choisir un autre dossier. Les copies d’avant restent.</translation>
+        <translation>Aucune copie n’a été gardée&#xa0;: le dossier des copies, « %1&#xa0;», n’est pas là. Brancher le disque où il se trouve ou choisir un autre dossier. Les copies d’avant restent.</translation>
     </message>
     <message>
         <source>No copy was kept: the disk that holds “%1” is full. Free some space, or choose another folder. The copies made before stay.</source>
-        <translation>Aucune copie n’a été gardée : le disque de « %1 » est plein. Libérer de la place ou choisir un autre dossier. Les copies d’avant restent.</translation>
+        <translation>Aucune copie n’a été gardée&#xa0;: le disque de « %1&#xa0;» est plein. Libérer de la place ou choisir un autre dossier. Les copies d’avant restent.</translation>
     </message>
     <message>
         <source>No copy was kept: nothing can be written in “%1”. Make it writable, or choose another folder. The copies made before stay. (%2)</source>
-        <translation>Aucune copie n’a été gardée : on ne peut rien écrire dans « %1 ». Y permettre l’écriture ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
+        <translation>Aucune copie n’a été gardée&#xa0;: on ne peut rien écrire dans « %1&#xa0;». Y permettre l’écriture ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
     </message>
     <message>
         <source>No copy was kept: another program is writing in the book. It is tried again later.</source>
-        <translation>Aucune copie n’a été gardée : un autre programme écrit dans le livre. Nouvel essai plus tard.</translation>
+        <translation>Aucune copie n’a été gardée&#xa0;: un autre programme écrit dans le livre. Nouvel essai plus tard.</translation>
     </message>
     <message>
         <source>No copy was kept in “%1”: check the drive, or choose another folder. The copies made before stay. (%2)</source>
-        <translation>Aucune copie n’a été gardée dans « %1 » : vérifier le disque ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
+        <translation>Aucune copie n’a été gardée dans « %1&#xa0;»&#xa0;: vérifier le disque ou choisir un autre dossier. Les copies d’avant restent. (%2)</translation>
     </message>
     <message>
         <source>No copy was made: “%1” can&apos;t be written there. Choose another folder. (%2)</source>
-        <translation>Aucune copie n’a été faite : « %1 » ne peut y être écrit. Choisir un autre dossier. (%2)</translation>
+        <translation>Aucune copie n’a été faite&#xa0;: « %1&#xa0;» ne peut y être écrit. Choisir un autre dossier. (%2)</translation>
     </message>
     <message>
         <source>No copy was made. %1</source>
-        <translation>Aucune copie n’a été faite. %1</translation>
+        <translation>Aucune copie n’a été faite. %1</translation>
     </message>
     <message>
         <source>The old copy “%1” could not be deleted and stays: delete it by hand if it is not wanted. (%2)</source>
-        <translation>L’ancienne copie « %1 » n’a pu être supprimée et reste : la supprimer à la main si elle n’est plus utile. (%2)</translation>
+        <translation>L’ancienne copie « %1&#xa0;» n’a pu être supprimée et reste&#xa0;: la supprimer à la main si elle n’est plus utile. (%2)</translation>
     </message>
     <message>
         <source>damaged; it is never deleted by itself</source>
-        <translation>endommagée ; elle n’est jamais supprimée d’elle-même</translation>
+        <translation>endommagée&#xa0;; elle n’est jamais supprimée d’elle-même</translation>
     </message>
     <message>
         <source>can&apos;t be read (%1)</source>
@@ -434,7 +435,8 @@
     <message numerus="yes">
         <source>%1 copies</source>
         <translation>
-            <numerusform>%1 copie || %1 copies</numerusform>
+            <numerusform>%1 copie</numerusform>
+            <numerusform>%1 copies</numerusform>
         </translation>
     </message>
     <message>
@@ -444,7 +446,8 @@
     <message numerus="yes">
         <source>%1 readings</source>
         <translation>
-            <numerusform>%1 relevé || %1 relevés</numerusform>
+            <numerusform>%1 relevé</numerusform>
+            <numerusform>%1 relevés</numerusform>
         </translation>
     </message>
 </context>
@@ -495,11 +498,11 @@
     <name>DifferenceText</name>
     <message>
         <source>only in %1</source>
-        <translation>seulement dans %1</translation>
+        <translation>seulement dans %1</translation>
     </message>
     <message>
         <source>revised later in %1</source>
-        <translation>révisé plus tard dans %1</translation>
+        <translation>révisé plus tard dans %1</translation>
     </message>
     <message>
         <source>revised in each for itself</source>
@@ -563,7 +566,7 @@
     </message>
     <message>
         <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>withdrawn</source>
@@ -575,58 +578,58 @@
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
     <message>
         <source>%1: %2 in both, with other words or marks; %3</source>
-        <translation>%1 : %2 dans les deux, avec d’autres mots ou marques ; %3</translation>
+        <translation>%1&#xa0;: %2 dans les deux, avec d’autres mots ou marques&#xa0;; %3</translation>
     </message>
     <message>
         <source>%1: %2 in %3, %4 in %5; %6</source>
-        <translation>%1 : %2 dans %3, %4 dans %5 ; %6</translation>
+        <translation>%1&#xa0;: %2 dans %3, %4 dans %5&#xa0;; %6</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>, entered %1</source>
-        <translation>, inscrit le %1</translation>
+        <translation>, inscrit le %1</translation>
     </message>
     <message>
         <source>%1 and %2 have nothing in common: they are not copies of one book.</source>
-        <translation>%1 et %2 n’ont rien en commun : ce ne sont pas des copies d’un même livre.</translation>
+        <translation>%1 et %2 n’ont rien en commun&#xa0;: ce ne sont pas des copies d’un même livre.</translation>
     </message>
     <message>
         <source>%1 and %2 hold the same readings and the same facts.</source>
-        <translation>%1 et %2 contiennent les mêmes relevés et les mêmes faits.</translation>
+        <translation>%1 et %2 contiennent les mêmes relevés et les mêmes faits.</translation>
     </message>
     <message>
         <source>1 reading: %1.</source>
-        <translation>1 relevé : %1.</translation>
+        <translation>1 relevé&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 readings: %2.</source>
-        <translation>%1 relevés : %2.</translation>
+        <translation>%1 relevés&#xa0;: %2.</translation>
     </message>
     <message>
         <source>1 fact of the station: %1.</source>
-        <translation>1 fait de la station : %1.</translation>
+        <translation>1 fait de la station&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 facts of the station: %2.</source>
-        <translation>%1 faits de la station : %2.</translation>
+        <translation>%1 faits de la station&#xa0;: %2.</translation>
     </message>
     <message>
         <source>… and %1 more</source>
-        <translation>… et %1 autres</translation>
+        <translation>… et %1 autres</translation>
     </message>
 </context>
 <context>
     <name>EntryTextContext</name>
     <message>
         <source>%1 never came that night: the clocks were put forward. Write the time that the clock showed.</source>
-        <translation>%1 n’a pas existé cette nuit-là : les horloges ont été avancées. Écrire l’heure que montrait l’horloge.</translation>
+        <translation>%1 n’a pas existé cette nuit-là&#xa0;: les horloges ont été avancées. Écrire l’heure que montrait l’horloge.</translation>
     </message>
     <message>
         <source>There is no such date. Write it as day, month and year.</source>
@@ -666,11 +669,11 @@
     </message>
     <message>
         <source>whirl %1, wet bulb</source>
-        <translation>passage %1, mouillé</translation>
+        <translation>passage %1, mouillé</translation>
     </message>
     <message>
         <source>whirl %1, dry bulb</source>
-        <translation>passage %1, sec</translation>
+        <translation>passage %1, sec</translation>
     </message>
 </context>
 <context>
@@ -681,67 +684,67 @@
     </message>
     <message>
         <source>%1 is not there: look for it in another folder, or start a new station.</source>
-        <translation>%1 n’est pas là : le chercher dans un autre dossier ou commencer une nouvelle station.</translation>
+        <translation>%1 n’est pas là&#xa0;: le chercher dans un autre dossier ou commencer une nouvelle station.</translation>
     </message>
     <message>
         <source>%1 is there already and was left as it is: choose another name.</source>
-        <translation>%1 existe déjà et n’a pas été touché : choisir un autre nom.</translation>
+        <translation>%1 existe déjà et n’a pas été touché&#xa0;: choisir un autre nom.</translation>
     </message>
     <message>
         <source>%1 is not a book of this program and was left untouched: choose another file.</source>
-        <translation>%1 n’est pas un livre de ce programme et n’a pas été touché : choisir un autre fichier.</translation>
+        <translation>%1 n’est pas un livre de ce programme et n’a pas été touché&#xa0;: choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 is damaged and was left untouched: keep it, and restore the newest backup into a new file. (%2)</source>
-        <translation>%1 est endommagé et n’a pas été touché : le garder, et restaurer la copie la plus récente dans un nouveau fichier. (%2)</translation>
+        <translation>%1 est endommagé et n’a pas été touché&#xa0;: le garder, et restaurer la copie la plus récente dans un nouveau fichier. (%2)</translation>
     </message>
     <message>
         <source>%1 was written by a later version: it can be read here but not written. Install the later version to write in it.</source>
-        <translation>%1 a été écrit par une version plus récente : il peut être lu ici, non complété. Installer la version récente pour y écrire.</translation>
+        <translation>%1 a été écrit par une version plus récente&#xa0;: il peut être lu ici, non complété. Installer la version récente pour y écrire.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written: make the file and its folder writable, or copy the book to a folder of your own.</source>
-        <translation>%1 ne peut être écrit : permettre l’écriture du fichier et de son dossier, ou copier le livre dans un dossier à vous.</translation>
+        <translation>%1 ne peut être écrit&#xa0;: permettre l’écriture du fichier et de son dossier, ou copier le livre dans un dossier à vous.</translation>
     </message>
     <message>
         <source>%1 is being written by another program: nothing was saved yet. Try again in a moment.</source>
-        <translation>Un autre programme écrit dans %1 : rien n’est encore enregistré. Réessayer dans un instant.</translation>
+        <translation>Un autre programme écrit dans %1&#xa0;: rien n’est encore enregistré. Réessayer dans un instant.</translation>
     </message>
     <message>
         <source>The disk that holds %1 is full: nothing was saved. Free some space and try again.</source>
-        <translation>Le disque de %1 est plein : rien n’a été enregistré. Libérer de la place et réessayer.</translation>
+        <translation>Le disque de %1 est plein&#xa0;: rien n’a été enregistré. Libérer de la place et réessayer.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be opened: check that you may read the file and its folder. (%2)</source>
-        <translation>%1 ne peut être ouvert : vérifier le droit de lire le fichier et son dossier. (%2)</translation>
+        <translation>%1 ne peut être ouvert&#xa0;: vérifier le droit de lire le fichier et son dossier. (%2)</translation>
     </message>
     <message>
         <source>The disk that holds %1 failed to read or write: nothing was saved. Check the drive or the network, then try again. (%2)</source>
-        <translation>Le disque de %1 n’a pu lire ou écrire : rien n’a été enregistré. Vérifier le disque ou le réseau, puis réessayer. (%2)</translation>
+        <translation>Le disque de %1 n’a pu lire ou écrire&#xa0;: rien n’a été enregistré. Vérifier le disque ou le réseau, puis réessayer. (%2)</translation>
     </message>
     <message>
         <source>There is a reading at this hour already: open it in the register to correct it, or choose another hour.</source>
-        <translation>Il y a déjà un relevé à cette heure : l’ouvrir dans le registre pour le corriger, ou choisir une autre heure.</translation>
+        <translation>Il y a déjà un relevé à cette heure&#xa0;: l’ouvrir dans le registre pour le corriger, ou choisir une autre heure.</translation>
     </message>
     <message>
         <source>This reading was changed meanwhile: look at it again, then make your change.</source>
-        <translation>Ce relevé a été changé entre-temps : le regarder à nouveau, puis changer.</translation>
+        <translation>Ce relevé a été changé entre-temps&#xa0;: le regarder à nouveau, puis changer.</translation>
     </message>
     <message>
         <source>There is no reading at this time: check date and hour.</source>
-        <translation>Il n’y a pas de relevé à ce moment : vérifier la date et l’heure.</translation>
+        <translation>Il n’y a pas de relevé à ce moment&#xa0;: vérifier la date et l’heure.</translation>
     </message>
     <message>
         <source>There is too little memory free to work with %1: nothing was saved. Close other programs and try again.</source>
-        <translation>Trop peu de mémoire libre pour travailler avec %1 : rien n’a été enregistré. Fermer d’autres programmes et réessayer.</translation>
+        <translation>Trop peu de mémoire libre pour travailler avec %1&#xa0;: rien n’a été enregistré. Fermer d’autres programmes et réessayer.</translation>
     </message>
     <message>
         <source>%1 could not be written because of an error in the program: nothing was saved. Please report it. (%2)</source>
-        <translation>%1 n’a pu être écrit à cause d’une erreur du programme : rien n’a été enregistré. Merci de la signaler. (%2)</translation>
+        <translation>%1 n’a pu être écrit à cause d’une erreur du programme&#xa0;: rien n’a été enregistré. Merci de la signaler. (%2)</translation>
     </message>
     <message>
         <source>Revision %1</source>
-        <translation>Version %1</translation>
+        <translation>Version %1</translation>
     </message>
     <message>
         <source>The book</source>
@@ -749,247 +752,247 @@
     </message>
     <message>
         <source>%1 is empty: choose another file.</source>
-        <translation>%1 est vide : choisir un autre fichier.</translation>
+        <translation>%1 est vide&#xa0;: choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read as text: save it as CSV in UTF-8 and try again.</source>
-        <translation>%1 ne peut être lu comme texte : l’enregistrer en CSV UTF-8 et réessayer.</translation>
+        <translation>%1 ne peut être lu comme texte&#xa0;: l’enregistrer en CSV UTF-8 et réessayer.</translation>
     </message>
     <message>
         <source>%1 has a line of names and nothing below: choose another file.</source>
-        <translation>%1 a une ligne de noms et rien dessous : choisir un autre fichier.</translation>
+        <translation>%1 a une ligne de noms et rien dessous&#xa0;: choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 is no text: save the register as CSV and try again.</source>
-        <translation>%1 n’est pas du texte : enregistrer le registre en CSV et réessayer.</translation>
+        <translation>%1 n’est pas du texte&#xa0;: enregistrer le registre en CSV et réessayer.</translation>
     </message>
     <message>
         <source>This is the Station Exchange Format in version %1; versions 1.0.0 and 0.2.0 can be read. Ask for the file in one of these.</source>
-        <translation>C’est le Station Exchange Format en version %1 ; les versions 1.0.0 et 0.2.0 peuvent être lues. Demander le fichier dans l’une d’elles.</translation>
+        <translation>C’est le Station Exchange Format en version %1&#xa0;; les versions 1.0.0 et 0.2.0 peuvent être lues. Demander le fichier dans l’une d’elles.</translation>
     </message>
     <message>
         <source>The file begins as the Station Exchange Format does, but its line %1 is not as that format has it: look at the first thirteen lines.</source>
-        <translation>Le fichier commence comme le Station Exchange Format, mais sa ligne %1 n’est pas comme ce format la veut : regarder les treize premières lignes.</translation>
+        <translation>Le fichier commence comme le Station Exchange Format, mais sa ligne %1 n’est pas comme ce format la veut&#xa0;: regarder les treize premières lignes.</translation>
     </message>
     <message>
         <source>The values are in “%1”; bulbs can be read in C, F or K and pressures in hPa, Pa or kPa. Have them worked out in one of these.</source>
-        <translation>Les valeurs sont en « %1 » ; les thermomètres peuvent être lus en C, F ou K et les pressions en hPa, Pa ou kPa. Les faire convertir dans l’une de ces unités.</translation>
+        <translation>Les valeurs sont en « %1&#xa0;»&#xa0;; les thermomètres peuvent être lus en C, F ou K et les pressions en hPa, Pa ou kPa. Les faire convertir dans l’une de ces unités.</translation>
     </message>
     <message>
         <source>The days are counted by another calendar (%1), and only the Gregorian one can be read: have the dates worked out in it first.</source>
-        <translation>Les jours suivent un autre calendrier (%1), et seul le grégorien peut être lu : faire d’abord convertir les dates.</translation>
+        <translation>Les jours suivent un autre calendrier (%1), et seul le grégorien peut être lu&#xa0;: faire d’abord convertir les dates.</translation>
     </message>
     <message>
         <source>These files are of different stations (%1): bring them in one by one, each into its own book.</source>
-        <translation>Ces fichiers viennent de stations différentes (%1) : les reprendre un à un, chacun dans son livre.</translation>
+        <translation>Ces fichiers viennent de stations différentes (%1)&#xa0;: les reprendre un à un, chacun dans son livre.</translation>
     </message>
     <message>
         <source>None of these files holds a dry bulb (ta), a wet bulb (tb) or a pressure (p), read at a moment: give at least one that does. (%1)</source>
-        <translation>Aucun de ces fichiers ne contient de thermomètre sec (ta), mouillé (tb) ou de pression (p) lus à un moment : en donner au moins un. (%1)</translation>
+        <translation>Aucun de ces fichiers ne contient de thermomètre sec (ta), mouillé (tb) ou de pression (p) lus à un moment&#xa0;: en donner au moins un. (%1)</translation>
     </message>
     <message>
         <source>No column tells the time: name one with --map COLUMN=time, or two with =date and =hour. (%1)</source>
-        <translation>Aucune colonne ne dit l’heure : en nommer une par --map COLONNE=time, ou deux par =date et =hour. (%1)</translation>
+        <translation>Aucune colonne ne dit l’heure&#xa0;: en nommer une par --map COLONNE=time, ou deux par =date et =hour. (%1)</translation>
     </message>
     <message>
         <source>The first line of %1 must name the columns: time (or date and clock), and rh or other_dry and other_wet.</source>
-        <translation>La première ligne de %1 doit nommer les colonnes : time (ou date et clock), et rh ou other_dry et other_wet.</translation>
+        <translation>La première ligne de %1 doit nommer les colonnes&#xa0;: time (ou date et clock), et rh ou other_dry et other_wet.</translation>
     </message>
     <message>
         <source>No column holds the dry or wet bulb: name them with --map COLUMN=dry and --map COLUMN=wet. (%1)</source>
-        <translation>Aucune colonne ne contient le thermomètre sec ou mouillé : les nommer par --map COLONNE=dry et --map COLONNE=wet. (%1)</translation>
+        <translation>Aucune colonne ne contient le thermomètre sec ou mouillé&#xa0;: les nommer par --map COLONNE=dry et --map COLONNE=wet. (%1)</translation>
     </message>
     <message>
         <source>There is no column %1 in the file: check the name in the --map option.</source>
-        <translation>Il n’y a pas de colonne %1 dans le fichier : vérifier le nom dans l’option --map.</translation>
+        <translation>Il n’y a pas de colonne %1 dans le fichier&#xa0;: vérifier le nom dans l’option --map.</translation>
     </message>
     <message>
         <source>Two columns would be the same field (%1): say with --map which one it is.</source>
-        <translation>Deux colonnes seraient le même champ (%1) : dire par --map laquelle c’est.</translation>
+        <translation>Deux colonnes seraient le même champ (%1)&#xa0;: dire par --map laquelle c’est.</translation>
     </message>
     <message>
         <source>Stopped: nothing was imported.</source>
-        <translation>Arrêté : rien n’a été repris.</translation>
+        <translation>Arrêté&#xa0;: rien n’a été repris.</translation>
     </message>
     <message>
         <source>More than %1 lines have dates that can be read as day and month or as month and day: say with --date-order which it is, or import from a file.</source>
-        <translation>Plus de %1 lignes ont des dates lisibles comme jour et mois ou comme mois et jour : dire par --date-order ce qui vaut, ou reprendre depuis un fichier.</translation>
+        <translation>Plus de %1 lignes ont des dates lisibles comme jour et mois ou comme mois et jour&#xa0;: dire par --date-order ce qui vaut, ou reprendre depuis un fichier.</translation>
     </message>
     <message>
         <source>The file has more lines than can be taken at once: split it and import the parts. (%1)</source>
-        <translation>Le fichier a plus de lignes qu’on n’en peut prendre d’un coup : le diviser et reprendre les parties. (%1)</translation>
+        <translation>Le fichier a plus de lignes qu’on n’en peut prendre d’un coup&#xa0;: le diviser et reprendre les parties. (%1)</translation>
     </message>
     <message>
         <source>“%1” has a year of two digits: write all four</source>
-        <translation>« %1 » a une année à deux chiffres : écrire les quatre</translation>
+        <translation>« %1&#xa0;» a une année à deux chiffres&#xa0;: écrire les quatre</translation>
     </message>
     <message>
         <source>“%1” can be read as day and month or as month and day: write dates as 2025-03-01</source>
-        <translation>« %1 » se lit comme jour et mois ou comme mois et jour : écrire les dates comme 2025-03-01</translation>
+        <translation>« %1&#xa0;» se lit comme jour et mois ou comme mois et jour&#xa0;: écrire les dates comme 2025-03-01</translation>
     </message>
     <message>
         <source>“%1” is not a day of the calendar: check day and month</source>
-        <translation>« %1 » n’est pas un jour du calendrier : vérifier jour et mois</translation>
+        <translation>« %1&#xa0;» n’est pas un jour du calendrier&#xa0;: vérifier jour et mois</translation>
     </message>
     <message>
         <source>“%1” is not an hour of the day: check hour and minute</source>
-        <translation>« %1 » n’est pas une heure du jour : vérifier heure et minute</translation>
+        <translation>« %1&#xa0;» n’est pas une heure du jour&#xa0;: vérifier heure et minute</translation>
     </message>
     <message>
         <source>the time and the hour beside it lie more than half a day apart: check “%1”</source>
-        <translation>l’heure et l’horloge à côté diffèrent de plus d’une demi-journée : vérifier « %1 »</translation>
+        <translation>l’heure et l’horloge à côté diffèrent de plus d’une demi-journée&#xa0;: vérifier « %1&#xa0;»</translation>
     </message>
     <message>
         <source>“%1” in the column %2 has more than one mark: write one decimal mark and no groups</source>
-        <translation>« %1 » dans la colonne %2 a plus d’une marque : écrire une seule marque décimale et pas de groupes</translation>
+        <translation>« %1&#xa0;» dans la colonne %2 a plus d’une marque&#xa0;: écrire une seule marque décimale et pas de groupes</translation>
     </message>
     <message>
         <source>“%1” in the column %2 has too many digits: check it</source>
-        <translation>« %1 » dans la colonne %2 a trop de chiffres : vérifier</translation>
+        <translation>« %1&#xa0;» dans la colonne %2 a trop de chiffres&#xa0;: vérifier</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a Beaufort force: write 0 to 12</source>
-        <translation>« %1 » dans la colonne %2 n’est pas une force Beaufort : écrire 0 à 12</translation>
+        <translation>« %1&#xa0;» dans la colonne %2 n’est pas une force Beaufort&#xa0;: écrire 0 à 12</translation>
     </message>
     <message>
         <source>“%1” says that the value stands for a stretch of time, not for a moment: take what was read at a moment</source>
-        <translation>« %1 » dit que la valeur vaut pour une durée, non pour un moment : prendre ce qui a été lu à un moment</translation>
+        <translation>« %1&#xa0;» dit que la valeur vaut pour une durée, non pour un moment&#xa0;: prendre ce qui a été lu à un moment</translation>
     </message>
     <message>
         <source>the line has too many cells, as a decimal comma makes it in a file with commas between cells: use semicolons or decimal points</source>
-        <translation>la ligne a trop de cellules, comme en fait une virgule décimale dans un fichier séparé par des virgules : utiliser des points-virgules ou des points décimaux</translation>
+        <translation>la ligne a trop de cellules, comme en fait une virgule décimale dans un fichier séparé par des virgules&#xa0;: utiliser des points-virgules ou des points décimaux</translation>
     </message>
     <message>
         <source>the line has more cells than the first line: look for a stray separator</source>
-        <translation>la ligne a plus de cellules que la première : chercher un séparateur égaré</translation>
+        <translation>la ligne a plus de cellules que la première&#xa0;: chercher un séparateur égaré</translation>
     </message>
     <message>
         <source>the line has fewer cells than the first line: complete it</source>
-        <translation>la ligne a moins de cellules que la première : la compléter</translation>
+        <translation>la ligne a moins de cellules que la première&#xa0;: la compléter</translation>
     </message>
     <message>
         <source>a quotation mark is opened and never closed: close it or take it away</source>
-        <translation>un guillemet est ouvert et jamais fermé : le fermer ou l’ôter</translation>
+        <translation>un guillemet est ouvert et jamais fermé&#xa0;: le fermer ou l’ôter</translation>
     </message>
     <message>
         <source>text follows a closing quotation mark: look at the quotation marks</source>
-        <translation>du texte suit un guillemet fermant : regarder les guillemets</translation>
+        <translation>du texte suit un guillemet fermant&#xa0;: regarder les guillemets</translation>
     </message>
     <message>
         <source>a quotation mark stands within the text: put the whole cell in quotation marks and double it</source>
-        <translation>un guillemet se trouve dans le texte : mettre toute la cellule entre guillemets et le doubler</translation>
+        <translation>un guillemet se trouve dans le texte&#xa0;: mettre toute la cellule entre guillemets et le doubler</translation>
     </message>
     <message>
         <source>the line is longer than any reading can be: look for missing line ends</source>
-        <translation>la ligne est plus longue qu’un relevé ne peut l’être : chercher des fins de ligne manquantes</translation>
+        <translation>la ligne est plus longue qu’un relevé ne peut l’être&#xa0;: chercher des fins de ligne manquantes</translation>
     </message>
     <message>
         <source>the line holds a zero byte and is no text: save the file again as CSV</source>
-        <translation>la ligne contient un octet nul et n’est pas du texte : enregistrer à nouveau le fichier en CSV</translation>
+        <translation>la ligne contient un octet nul et n’est pas du texte&#xa0;: enregistrer à nouveau le fichier en CSV</translation>
     </message>
     <message>
         <source>the line is broken UTF-16: save the file again as CSV in UTF-8</source>
-        <translation>la ligne est de l’UTF-16 abîmé : enregistrer à nouveau le fichier en CSV UTF-8</translation>
+        <translation>la ligne est de l’UTF-16 abîmé&#xa0;: enregistrer à nouveau le fichier en CSV UTF-8</translation>
     </message>
     <message>
         <source>another line of the file holds the same moment: keep one of them</source>
-        <translation>une autre ligne du fichier a le même moment : garder l’une des deux</translation>
+        <translation>une autre ligne du fichier a le même moment&#xa0;: garder l’une des deux</translation>
     </message>
     <message>
         <source>no time is given: add it</source>
-        <translation>aucune heure n’est donnée : l’ajouter</translation>
+        <translation>aucune heure n’est donnée&#xa0;: l’ajouter</translation>
     </message>
     <message>
         <source>“%1” is not a time that can be read: write it as 2025-03-01T09:00</source>
-        <translation>« %1 » n’est pas une heure lisible : l’écrire comme 2025-03-01T09:00</translation>
+        <translation>« %1&#xa0;» n’est pas une heure lisible&#xa0;: l’écrire comme 2025-03-01T09:00</translation>
     </message>
     <message>
         <source>“%1” came twice that night, when the clocks went back: add the offset from UTC</source>
-        <translation>« %1 » est venu deux fois cette nuit-là, quand les horloges ont été retardées : ajouter l’écart à l’UTC</translation>
+        <translation>« %1&#xa0;» est venu deux fois cette nuit-là, quand les horloges ont été retardées&#xa0;: ajouter l’écart à l’UTC</translation>
     </message>
     <message>
         <source>“%1” never was on the clock, it was put forward that night: check the hour</source>
-        <translation>« %1 » n’a jamais été à l’horloge, avancée cette nuit-là : vérifier l’heure</translation>
+        <translation>« %1&#xa0;» n’a jamais été à l’horloge, avancée cette nuit-là&#xa0;: vérifier l’heure</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a number that can be read: check it</source>
-        <translation>« %1 » dans la colonne %2 n’est pas un nombre lisible : vérifier</translation>
+        <translation>« %1&#xa0;» dans la colonne %2 n’est pas un nombre lisible&#xa0;: vérifier</translation>
     </message>
     <message>
         <source>“%1” in the column %2 is not a word known there: check it</source>
-        <translation>« %1 » dans la colonne %2 n’y est pas un mot connu : vérifier</translation>
+        <translation>« %1&#xa0;» dans la colonne %2 n’y est pas un mot connu&#xa0;: vérifier</translation>
     </message>
     <message>
         <source>nothing was read on this line: write a bulb, or the origin missing and why</source>
-        <translation>rien n’a été lu sur cette ligne : écrire un thermomètre, ou l’origine missing et pourquoi</translation>
+        <translation>rien n’a été lu sur cette ligne&#xa0;: écrire un thermomètre, ou l’origine missing et pourquoi</translation>
     </message>
     <message>
         <source>the line has more or fewer cells than the first line: look for a stray separator</source>
-        <translation>la ligne a plus ou moins de cellules que la première : chercher un séparateur égaré</translation>
+        <translation>la ligne a plus ou moins de cellules que la première&#xa0;: chercher un séparateur égaré</translation>
     </message>
     <message>
         <source>another line of the file holds the same hour: keep one of them</source>
-        <translation>une autre ligne du fichier a la même heure : garder l’une des deux</translation>
+        <translation>une autre ligne du fichier a la même heure&#xa0;: garder l’une des deux</translation>
     </message>
     <message>
         <source>the book holds a reading at this hour already: keep it, or import with --on-conflict revise</source>
-        <translation>le livre a déjà un relevé à cette heure : le garder, ou reprendre avec --on-conflict revise</translation>
+        <translation>le livre a déjà un relevé à cette heure&#xa0;: le garder, ou reprendre avec --on-conflict revise</translation>
     </message>
     <message>
         <source>the line can&apos;t be read as CSV: look at its quotation marks</source>
-        <translation>la ligne ne peut être lue comme CSV : regarder ses guillemets</translation>
+        <translation>la ligne ne peut être lue comme CSV&#xa0;: regarder ses guillemets</translation>
     </message>
     <message>
         <source>left aside: it holds “%1”, for which the register has no place.</source>
-        <translation>laissé de côté : il contient « %1 », pour quoi le registre n’a pas de place.</translation>
+        <translation>laissé de côté&#xa0;: il contient « %1&#xa0;», pour quoi le registre n’a pas de place.</translation>
     </message>
     <message>
         <source>left aside: its values are “%1” over a time, not read at a moment.</source>
-        <translation>laissé de côté : ses valeurs sont « %1 » sur une durée, non lues à un moment.</translation>
+        <translation>laissé de côté&#xa0;: ses valeurs sont « %1&#xa0;» sur une durée, non lues à un moment.</translation>
     </message>
     <message>
         <source>Type the %1 as read.</source>
-        <translation>Taper %1 comme lu.</translation>
+        <translation>Taper %1 comme lu.</translation>
     </message>
     <message>
         <source>“%2” is not a number: type the %1 as read, like 7.3.</source>
-        <translation>« %2 » n’est pas un nombre : taper %1 comme lu, par exemple 7,3.</translation>
+        <translation>« %2&#xa0;» n’est pas un nombre&#xa0;: taper %1 comme lu, par exemple 7,3.</translation>
     </message>
     <message>
         <source>“%2” has more than one mark: type the %1 with one decimal mark, like 7.3.</source>
-        <translation>« %2 » a plus d’une marque : taper %1 avec une seule marque décimale, par exemple 7,3.</translation>
+        <translation>« %2&#xa0;» a plus d’une marque&#xa0;: taper %1 avec une seule marque décimale, par exemple 7,3.</translation>
     </message>
     <message>
         <source>“%2” has too many digits: type the %1 as read, like 7.3.</source>
-        <translation>« %2 » a trop de chiffres : taper %1 comme lu, par exemple 7,3.</translation>
+        <translation>« %2&#xa0;» a trop de chiffres&#xa0;: taper %1 comme lu, par exemple 7,3.</translation>
     </message>
     <message>
         <source>A time is needed: write it as 2025-03-01T09:00.</source>
-        <translation>Il faut une heure : l’écrire comme 2025-03-01T09:00.</translation>
+        <translation>Il faut une heure&#xa0;: l’écrire comme 2025-03-01T09:00.</translation>
     </message>
     <message>
         <source>“%1” is not a time: write it as 2025-03-01T09:00.</source>
-        <translation>« %1 » n’est pas une heure : l’écrire comme 2025-03-01T09:00.</translation>
+        <translation>« %1&#xa0;» n’est pas une heure&#xa0;: l’écrire comme 2025-03-01T09:00.</translation>
     </message>
     <message>
         <source>“%1” is not a day of the calendar: check day and month.</source>
-        <translation>« %1 » n’est pas un jour du calendrier : vérifier jour et mois.</translation>
+        <translation>« %1&#xa0;» n’est pas un jour du calendrier&#xa0;: vérifier jour et mois.</translation>
     </message>
     <message>
         <source>“%1” is not an hour of the day: check hour and minute.</source>
-        <translation>« %1 » n’est pas une heure du jour : vérifier heure et minute.</translation>
+        <translation>« %1&#xa0;» n’est pas une heure du jour&#xa0;: vérifier heure et minute.</translation>
     </message>
     <message>
         <source>A temperature outside −60…60 °C can&apos;t be worked with: read again.</source>
-        <translation>On ne peut calculer avec une température hors de −60…60 °C : relire.</translation>
+        <translation>On ne peut calculer avec une température hors de −60…60&#xa0;°C&#xa0;: relire.</translation>
     </message>
     <message>
         <source>A pressure outside 300…1100 hPa can&apos;t be worked with: check it.</source>
-        <translation>On ne peut calculer avec une pression hors de 300…1100 hPa : la vérifier.</translation>
+        <translation>On ne peut calculer avec une pression hors de 300…1100&#xa0;hPa&#xa0;: la vérifier.</translation>
     </message>
     <message>
         <source>This coefficient can&apos;t be: check it, such numbers lie near 0.0007 per kelvin.</source>
-        <translation>Ce coefficient est impossible : le vérifier, de tels nombres sont voisins de 0,0007 par kelvin.</translation>
+        <translation>Ce coefficient est impossible&#xa0;: le vérifier, de tels nombres sont voisins de 0,0007 par kelvin.</translation>
     </message>
     <message>
         <source>Say whether the wick is water or ice.</source>
@@ -997,31 +1000,31 @@
     </message>
     <message>
         <source>The wet bulb stands above the dry bulb: read both again.</source>
-        <translation>Le mouillé est au-dessus du sec : relire les deux.</translation>
+        <translation>Le mouillé est au-dessus du sec&#xa0;: relire les deux.</translation>
     </message>
     <message>
         <source>The ice bulb stands too far above the dry bulb: read both again.</source>
-        <translation>Le thermomètre givré est trop au-dessus du sec : relire les deux.</translation>
+        <translation>Le thermomètre givré est trop au-dessus du sec&#xa0;: relire les deux.</translation>
     </message>
     <message>
         <source>Ice can&apos;t be warmer than 0 °C: say water, or read again.</source>
-        <translation>La glace ne peut être plus chaude que 0 °C : dire eau, ou relire.</translation>
+        <translation>La glace ne peut être plus chaude que 0&#xa0;°C&#xa0;: dire eau, ou relire.</translation>
     </message>
     <message>
         <source>The bulbs stand too far apart: no air is that dry. Read both again.</source>
-        <translation>Les thermomètres sont trop écartés : aucun air n’est si sec. Relire les deux.</translation>
+        <translation>Les thermomètres sont trop écartés&#xa0;: aucun air n’est si sec. Relire les deux.</translation>
     </message>
     <message>
         <source>The dew point lies below −60 °C and is not given.</source>
-        <translation>Le point de rosée est au-dessous de −60 °C et n’est pas donné.</translation>
+        <translation>Le point de rosée est au-dessous de −60&#xa0;°C et n’est pas donné.</translation>
     </message>
     <message>
         <source>The dew point lies above 60 °C and is not given.</source>
-        <translation>Le point de rosée est au-dessus de 60 °C et n’est pas donné.</translation>
+        <translation>Le point de rosée est au-dessus de 60&#xa0;°C et n’est pas donné.</translation>
     </message>
     <message>
         <source>No wet bulb belongs to this humidity: check the humidity and the dry bulb.</source>
-        <translation>Aucun thermomètre mouillé ne correspond à cette humidité : vérifier l’humidité et le sec.</translation>
+        <translation>Aucun thermomètre mouillé ne correspond à cette humidité&#xa0;: vérifier l’humidité et le sec.</translation>
     </message>
 </context>
 <context>
@@ -1029,7 +1032,7 @@
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
         <extracomment>%1 a path, %2 the system&apos;s own reason</extracomment>
-        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
+        <translation>%1 n’a pu être écrit&#xa0;: %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message>
         <source>%1 is a book or another database, and nothing is written over one. Choose another name.</source>
@@ -1042,11 +1045,11 @@
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
         <extracomment>%1 a path, %2 the system&apos;s own reason</extracomment>
-        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
+        <translation>%1 n’a pu être écrit&#xa0;: %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message>
         <source>The folder %1 could not be made. Choose another place and try again.</source>
-        <translation>Le dossier %1 n’a pu être créé. Choisir un autre endroit et réessayer.</translation>
+        <translation>Le dossier %1 n’a pu être créé. Choisir un autre endroit et réessayer.</translation>
     </message>
     <message>
         <source>%1 could not be drawn because of an error in the program. The files before it were written. Please report it.</source>
@@ -1101,7 +1104,7 @@
     </message>
     <message>
         <source>Read the other bulb if you still can; the one reading is kept.</source>
-        <translation>Lire l’autre thermomètre s’il est encore temps ; le relevé unique est gardé.</translation>
+        <translation>Lire l’autre thermomètre s’il est encore temps&#xa0;; le relevé unique est gardé.</translation>
     </message>
     <message>
         <source>Wet bulb a touch above dry bulb</source>
@@ -1109,7 +1112,7 @@
     </message>
     <message>
         <source>The wet bulb stands %1 above the dry bulb. That is within reading error and taken as saturated air.</source>
-        <translation>Le mouillé est %1 au-dessus du sec. C’est dans l’erreur de lecture et compte comme air saturé.</translation>
+        <translation>Le mouillé est %1 au-dessus du sec. C’est dans l’erreur de lecture et compte comme air saturé.</translation>
     </message>
     <message>
         <source>Nothing to do in fog or drizzle. Otherwise look at the wick and read once more.</source>
@@ -1121,11 +1124,11 @@
     </message>
     <message>
         <source>The wet bulb stands %1 above the dry bulb, corrections included. A wet wick can only cool, so no humidity is worked out.</source>
-        <translation>Le mouillé est %1 au-dessus du sec, corrections comprises. Une mousseline humide ne peut que refroidir, donc aucune humidité n’est calculée.</translation>
+        <translation>Le mouillé est %1 au-dessus du sec, corrections comprises. Une mousseline humide ne peut que refroidir, donc aucune humidité n’est calculée.</translation>
     </message>
     <message>
         <source>Read both again. Were the two numbers swapped, or one read ten or five off?</source>
-        <translation>Relire les deux. Les nombres ont-ils été intervertis, ou l’un lu dix ou cinq à côté ?</translation>
+        <translation>Relire les deux. Les nombres ont-ils été intervertis, ou l’un lu dix ou cinq à côté&#xa0;?</translation>
     </message>
     <message>
         <source>Further apart than air allows</source>
@@ -1133,11 +1136,11 @@
     </message>
     <message>
         <source>The bulbs stand %1 apart. At this dry bulb even perfectly dry air brings them no further apart than %2.</source>
-        <translation>Les thermomètres sont écartés de %1. À ce thermomètre sec, même un air tout à fait sec ne les écarte pas de plus de %2.</translation>
+        <translation>Les thermomètres sont écartés de %1. À ce thermomètre sec, même un air tout à fait sec ne les écarte pas de plus de %2.</translation>
     </message>
     <message>
         <source>The bulbs stand %1 apart. Even perfectly dry air does not bring them that far.</source>
-        <translation>Les thermomètres sont écartés de %1. Même un air tout à fait sec ne les écarte pas autant.</translation>
+        <translation>Les thermomètres sont écartés de %1. Même un air tout à fait sec ne les écarte pas autant.</translation>
     </message>
     <message>
         <source>Read both again. One of them may have been read ten or five off.</source>
@@ -1149,11 +1152,11 @@
     </message>
     <message>
         <source>The humidity comes out at %1. Under %2 it is asked about.</source>
-        <translation>L’humidité est de %1. Au-dessous de %2, on demande.</translation>
+        <translation>L’humidité est de %1. Au-dessous de %2, on demande.</translation>
     </message>
     <message>
         <source>Read both bulbs again. If it is so, keep it; where the air is often that dry, this limit can be lowered for the station.</source>
-        <translation>Relire les deux. Si c’est bien cela, garder ; là où l’air est souvent si sec, ce seuil peut être abaissé pour la station.</translation>
+        <translation>Relire les deux. Si c’est bien cela, garder&#xa0;; là où l’air est souvent si sec, ce seuil peut être abaissé pour la station.</translation>
     </message>
     <message>
         <source>Ice bulb above dry bulb</source>
@@ -1161,7 +1164,7 @@
     </message>
     <message>
         <source>The ice bulb stands %1 above the dry bulb, as it may in freezing fog. Taken as saturated air.</source>
-        <translation>Le thermomètre givré est %1 au-dessus du sec, comme il se peut dans un brouillard givrant. Compté comme air saturé.</translation>
+        <translation>Le thermomètre givré est %1 au-dessus du sec, comme il se peut dans un brouillard givrant. Compté comme air saturé.</translation>
     </message>
     <message>
         <source>Nothing to do in fog. Otherwise read both again.</source>
@@ -1173,11 +1176,11 @@
     </message>
     <message>
         <source>The ice bulb stands %1 above the dry bulb. That would be more than 100 %, so no humidity is worked out.</source>
-        <translation>Le thermomètre givré est %1 au-dessus du sec. Ce serait plus de 100 %, donc aucune humidité n’est calculée.</translation>
+        <translation>Le thermomètre givré est %1 au-dessus du sec. Ce serait plus de 100&#xa0;%, donc aucune humidité n’est calculée.</translation>
     </message>
     <message>
         <source>Read both again. If the wet bulb stays at 0.0, the water is still freezing: wait until it falls.</source>
-        <translation>Relire les deux. Si le mouillé reste à 0,0, l’eau gèle encore : attendre qu’il baisse.</translation>
+        <translation>Relire les deux. Si le mouillé reste à 0,0, l’eau gèle encore&#xa0;: attendre qu’il baisse.</translation>
     </message>
     <message>
         <source>Ice above zero</source>
@@ -1185,11 +1188,11 @@
     </message>
     <message>
         <source>Ice was given, but the wet bulb stands at %1. Ice can&apos;t be warmer than 0 °C.</source>
-        <translation>Glace a été dit, mais le mouillé est à %1. La glace ne peut être plus chaude que 0 °C.</translation>
+        <translation>Glace a été dit, mais le mouillé est à %1. La glace ne peut être plus chaude que 0&#xa0;°C.</translation>
     </message>
     <message>
         <source>Look at the wick: if it is wet, say water; if it is ice, read again.</source>
-        <translation>Regarder la mousseline : si elle est humide, dire eau ; si elle est en glace, relire.</translation>
+        <translation>Regarder la mousseline&#xa0;: si elle est humide, dire eau&#xa0;; si elle est en glace, relire.</translation>
     </message>
     <message>
         <source>Pressure out of range</source>
@@ -1197,11 +1200,11 @@
     </message>
     <message>
         <source>A pressure of %1 can&apos;t be worked with: the range is 300…1100 hPa.</source>
-        <translation>On ne peut calculer avec une pression de %1 : la plage est 300…1100 hPa.</translation>
+        <translation>On ne peut calculer avec une pression de %1&#xa0;: la plage est 300…1100&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Check the pressure, or leave it empty: it is then worked out from the elevation.</source>
-        <translation>Vérifier la pression, ou la laisser vide : elle est alors calculée d’après l’altitude.</translation>
+        <translation>Vérifier la pression, ou la laisser vide&#xa0;: elle est alors calculée d’après l’altitude.</translation>
     </message>
     <message>
         <source>Temperature out of range</source>
@@ -1209,11 +1212,11 @@
     </message>
     <message>
         <source>%1 can&apos;t be worked with: the range is −60…60 °C.</source>
-        <translation>On ne peut calculer avec %1 : la plage est −60…60 °C.</translation>
+        <translation>On ne peut calculer avec %1&#xa0;: la plage est −60…60&#xa0;°C.</translation>
     </message>
     <message>
         <source>Read again. Was the decimal mark lost?</source>
-        <translation>Relire. La virgule s’est-elle perdue ?</translation>
+        <translation>Relire. La virgule s’est-elle perdue&#xa0;?</translation>
     </message>
     <message>
         <source>No coefficient</source>
@@ -1225,7 +1228,7 @@
     </message>
     <message>
         <source>Enter that coefficient, or say how the air reaches the bulbs: in a screen, whirled, by a fan.</source>
-        <translation>Inscrire ce coefficient, ou dire comment l’air atteint les thermomètres : dans un abri, à la fronde, ventilé.</translation>
+        <translation>Inscrire ce coefficient, ou dire comment l’air atteint les thermomètres&#xa0;: dans un abri, à la fronde, ventilé.</translation>
     </message>
     <message>
         <source>Dew point not given</source>
@@ -1233,7 +1236,7 @@
     </message>
     <message>
         <source>The dew point lies below −60 °C, where it is not worked out.</source>
-        <translation>Le point de rosée est au-dessous de −60 °C, où il n’est pas calculé.</translation>
+        <translation>Le point de rosée est au-dessous de −60&#xa0;°C, où il n’est pas calculé.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. The humidity stands.</source>
@@ -1245,7 +1248,7 @@
     </message>
     <message>
         <source>For a wick of water colder than −20 °C there are hardly any measurements to go by; the humidity may be up to 2 % off.</source>
-        <translation>Pour une mousseline en eau au-dessous de −20 °C il n’y a guère de mesures ; l’humidité peut être fausse de 2 %.</translation>
+        <translation>Pour une mousseline en eau au-dessous de −20&#xa0;°C il n’y a guère de mesures&#xa0;; l’humidité peut être fausse de 2&#xa0;%.</translation>
     </message>
     <message>
         <source>Nothing to do. An ice bulb is the surer reading in such cold.</source>
@@ -1257,7 +1260,7 @@
     </message>
     <message>
         <source>No pressure and no elevation was given: 1013.25 hPa was used.</source>
-        <translation>Ni pression ni altitude : 1013,25 hPa a été pris.</translation>
+        <translation>Ni pression ni altitude&#xa0;: 1013,25&#xa0;hPa a été pris.</translation>
     </message>
     <message>
         <source>Give the elevation with --elevation or the pressure with --pressure.</source>
@@ -1269,11 +1272,11 @@
     </message>
     <message>
         <source>The column of the %1 has gone into the bulb: there is no number.</source>
-        <translation>La colonne du %1 est entrée dans le réservoir : il n’y a pas de nombre.</translation>
+        <translation>La colonne du %1 est entrée dans le réservoir&#xa0;: il n’y a pas de nombre.</translation>
     </message>
     <message>
         <source>Nothing to do: it is kept as below scale.</source>
-        <translation>Rien à faire : c’est gardé comme « sous l’échelle ».</translation>
+        <translation>Rien à faire&#xa0;: c’est gardé comme «&#xa0;sous l’échelle&#xa0;».</translation>
     </message>
     <message>
         <source>Off the thermometer&apos;s scale</source>
@@ -1281,11 +1284,11 @@
     </message>
     <message>
         <source>The %1 was read as %2, above the last mark of the scale at %3.</source>
-        <translation>Le %1 a été lu %2, au-dessus du dernier trait de l’échelle à %3.</translation>
+        <translation>Le %1 a été lu %2, au-dessus du dernier trait de l’échelle à %3.</translation>
     </message>
     <message>
         <source>The %1 was read as %2, below the last mark of the scale at %3.</source>
-        <translation>Le %1 a été lu %2, au-dessous du dernier trait de l’échelle à %3.</translation>
+        <translation>Le %1 a été lu %2, au-dessous du dernier trait de l’échelle à %3.</translation>
     </message>
     <message>
         <source>Read again. On an old page, look whether a figure was doubled or the decimal mark lost.</source>
@@ -1297,7 +1300,7 @@
     </message>
     <message>
         <source>The %1 was read as %2; in this latitude and season air rarely passes %3.</source>
-        <translation>Le %1 a été lu %2 ; à cette latitude et en cette saison l’air dépasse rarement %3.</translation>
+        <translation>Le %1 a été lu %2&#xa0;; à cette latitude et en cette saison l’air dépasse rarement %3.</translation>
     </message>
     <message>
         <source>Read again, and look at the tens of the scale.</source>
@@ -1309,7 +1312,7 @@
     </message>
     <message>
         <source>The dew point comes out at %1; in this latitude and season it rarely passes %2.</source>
-        <translation>Le point de rosée est de %1 ; à cette latitude et en cette saison il dépasse rarement %2.</translation>
+        <translation>Le point de rosée est de %1&#xa0;; à cette latitude et en cette saison il dépasse rarement %2.</translation>
     </message>
     <message>
         <source>Read both bulbs again.</source>
@@ -1321,11 +1324,11 @@
     </message>
     <message>
         <source>The pressure was read as %1; at this elevation about %2 is usual.</source>
-        <translation>La pression a été lue %1 ; à cette altitude, environ %2 est habituel.</translation>
+        <translation>La pression a été lue %1&#xa0;; à cette altitude, environ %2 est habituel.</translation>
     </message>
     <message>
         <source>The pressure was read as %1, which no station has.</source>
-        <translation>La pression a été lue %1, qu’aucune station n’a.</translation>
+        <translation>La pression a été lue %1, qu’aucune station n’a.</translation>
     </message>
     <message>
         <source>Give the pressure at the station, not the one reduced to sea level, or leave it empty.</source>
@@ -1337,15 +1340,15 @@
     </message>
     <message>
         <source>The dew point of %1 lies far from what this month and hour brought here in %4 years. Between %2 and %3 nothing would be asked.</source>
-        <translation>Le point de rosée de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
+        <translation>Le point de rosée de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
     </message>
     <message>
         <source>The dry bulb of %1 lies far from what this month and hour brought here in %4 years. Between %2 and %3 nothing would be asked.</source>
-        <translation>La température de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
+        <translation>La température de %1 est loin de ce que ce mois et cette heure ont apporté ici en %4 ans. Entre %2 et %3, on ne demanderait rien.</translation>
     </message>
     <message>
         <source>Read again. If it is so, keep it: records happen.</source>
-        <translation>Relire. Si c’est bien cela, garder : les records existent.</translation>
+        <translation>Relire. Si c’est bien cela, garder&#xa0;: les records existent.</translation>
     </message>
     <message>
         <source>Fog, but dry air</source>
@@ -1353,7 +1356,7 @@
     </message>
     <message>
         <source>Fog was noted, but the humidity comes out at %1; in fog it is hardly ever under %2.</source>
-        <translation>Du brouillard a été noté, mais l’humidité est de %1 ; par brouillard elle n’est presque jamais sous %2.</translation>
+        <translation>Du brouillard a été noté, mais l’humidité est de %1&#xa0;; par brouillard elle n’est presque jamais sous %2.</translation>
     </message>
     <message>
         <source>Look whether the wick is clean and wet, and whether it was fog or haze. Then read again.</source>
@@ -1365,7 +1368,7 @@
     </message>
     <message>
         <source>Rain was noted at a humidity of %1. That happens, but seldom.</source>
-        <translation>De la pluie a été notée à une humidité de %1. Cela arrive, mais rarement.</translation>
+        <translation>De la pluie a été notée à une humidité de %1. Cela arrive, mais rarement.</translation>
     </message>
     <message>
         <source>Nothing to do if the wick was clean and wet.</source>
@@ -1377,15 +1380,15 @@
     </message>
     <message>
         <source>The humidity comes out at %1 without fog, rain or dew in the weather column.</source>
-        <translation>L’humidité est de %1 sans brouillard, pluie ni rosée dans la colonne du temps.</translation>
+        <translation>L’humidité est de %1 sans brouillard, pluie ni rosée dans la colonne du temps.</translation>
     </message>
     <message>
         <source>Look at the wick: is it wet? If not, wet it, wait and read again. If there was dew or fog, note it.</source>
-        <translation>Regarder la mousseline : est-elle humide ? Sinon humecter, attendre et relire. S’il y avait rosée ou brouillard, le noter.</translation>
+        <translation>Regarder la mousseline&#xa0;: est-elle humide&#xa0;? Sinon humecter, attendre et relire. S’il y avait rosée ou brouillard, le noter.</translation>
     </message>
     <message>
         <source>Look at the three numbers again: one of them was misread.</source>
-        <translation>Regarder à nouveau les trois nombres : l’un a été mal lu.</translation>
+        <translation>Regarder à nouveau les trois nombres&#xa0;: l’un a été mal lu.</translation>
     </message>
     <message>
         <source>Maximum below minimum</source>
@@ -1393,7 +1396,7 @@
     </message>
     <message>
         <source>The maximum of %1 stands below the minimum of %2.</source>
-        <translation>Le maximum de %1 est au-dessous du minimum de %2.</translation>
+        <translation>Le maximum de %1 est au-dessous du minimum de %2.</translation>
     </message>
     <message>
         <source>Outside maximum and minimum</source>
@@ -1401,11 +1404,11 @@
     </message>
     <message>
         <source>The dry bulb of %1 stands above the maximum of %2.</source>
-        <translation>Le sec de %1 est au-dessus du maximum de %2.</translation>
+        <translation>Le sec de %1 est au-dessus du maximum de %2.</translation>
     </message>
     <message>
         <source>The dry bulb of %1 stands below the minimum of %2.</source>
-        <translation>Le sec de %1 est au-dessous du minimum de %2.</translation>
+        <translation>Le sec de %1 est au-dessous du minimum de %2.</translation>
     </message>
     <message>
         <source>Much colder than the last reading</source>
@@ -1417,7 +1420,7 @@
     </message>
     <message>
         <source>The dry bulb went from %1 to %2 in %3 h.</source>
-        <translation>Le sec est passé de %1 à %2 en %3 h.</translation>
+        <translation>Le sec est passé de %1 à %2 en %3&#xa0;h.</translation>
     </message>
     <message>
         <source>Read again. If the weather changed, keep it and say so in a note.</source>
@@ -1433,7 +1436,7 @@
     </message>
     <message>
         <source>The dew point went from %1 to %2 in %3 h.</source>
-        <translation>Le point de rosée est passé de %1 à %2 en %3 h.</translation>
+        <translation>Le point de rosée est passé de %1 à %2 en %3&#xa0;h.</translation>
     </message>
     <message>
         <source>Read the wet bulb again. If the air changed, keep it and say so in a note.</source>
@@ -1445,11 +1448,11 @@
     </message>
     <message>
         <source>The very same two numbers stand %1 times running.</source>
-        <translation>Exactement les deux mêmes nombres se suivent %1 fois.</translation>
+        <translation>Exactement les deux mêmes nombres se suivent %1 fois.</translation>
     </message>
     <message>
         <source>Read both once more. If the air stands so still, keep it; with fog in the weather column nothing is asked.</source>
-        <translation>Relire les deux une fois. Si l’air est si calme, garder ; avec du brouillard dans la colonne du temps, rien n’est demandé.</translation>
+        <translation>Relire les deux une fois. Si l’air est si calme, garder&#xa0;; avec du brouillard dans la colonne du temps, rien n’est demandé.</translation>
     </message>
     <message>
         <source>Two readings for one hour</source>
@@ -1465,7 +1468,7 @@
     </message>
     <message>
         <source>Choose one and withdraw the other; both stay in the history.</source>
-        <translation>En choisir un et retirer l’autre ; les deux restent dans l’histoire.</translation>
+        <translation>En choisir un et retirer l’autre&#xa0;; les deux restent dans l’histoire.</translation>
     </message>
     <message>
         <source>A day like another</source>
@@ -1473,11 +1476,11 @@
     </message>
     <message>
         <source>All readings of this day are those of %1.</source>
-        <translation>Tous les relevés de ce jour sont ceux du %1.</translation>
+        <translation>Tous les relevés de ce jour sont ceux du %1.</translation>
     </message>
     <message>
         <source>Look at the page: was one day&apos;s line written twice? If both days are right, judge them sound.</source>
-        <translation>Regarder la page : la ligne d’un jour a-t-elle été écrite deux fois ? Si les deux jours sont justes, les juger valables.</translation>
+        <translation>Regarder la page&#xa0;: la ligne d’un jour a-t-elle été écrite deux fois&#xa0;? Si les deux jours sont justes, les juger valables.</translation>
     </message>
     <message>
         <source>Not yet</source>
@@ -1497,7 +1500,7 @@
     </message>
     <message>
         <source>Read %1 min before the hour. The true time is kept.</source>
-        <translation>Lu %1 min avant l’heure. Le moment vrai est gardé.</translation>
+        <translation>Lu %1 min avant l’heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
@@ -1509,7 +1512,7 @@
     </message>
     <message>
         <source>Read %1 min after the hour. The true time is kept.</source>
-        <translation>Lu %1 min après l’heure. Le moment vrai est gardé.</translation>
+        <translation>Lu %1 min après l’heure. Le moment vrai est gardé.</translation>
     </message>
     <message>
         <source>A favoured tenth</source>
@@ -1517,7 +1520,7 @@
     </message>
     <message>
         <source>Of %1 readings of the %2, %3 end in %4; about one in ten is to be expected.</source>
-        <translation>Sur %1 lectures du %2, %3 finissent par %4 ; environ une sur dix est à attendre.</translation>
+        <translation>Sur %1 lectures du %2, %3 finissent par %4&#xa0;; environ une sur dix est à attendre.</translation>
     </message>
     <message>
         <source>Read the tenths before the whole degrees, with the eye level with the column.</source>
@@ -1529,7 +1532,7 @@
     </message>
     <message>
         <source>From the readings round it one would expect a dry bulb near %1 and a dew point near %2.</source>
-        <translation>D’après les relevés voisins on attendrait un sec près de %1 et un point de rosée près de %2.</translation>
+        <translation>D’après les relevés voisins on attendrait un sec près de %1 et un point de rosée près de %2.</translation>
     </message>
     <message>
         <source>Unlike the readings round it</source>
@@ -1549,7 +1552,7 @@
     </message>
     <message>
         <source>The wet bulb rose by %1 from whirl to whirl. It should only fall or stand.</source>
-        <translation>Le mouillé a monté de %1 d’un passage à l’autre. Il ne devrait que baisser ou rester.</translation>
+        <translation>Le mouillé a monté de %1 d’un passage à l’autre. Il ne devrait que baisser ou rester.</translation>
     </message>
     <message>
         <source>The wick may be dry</source>
@@ -1557,23 +1560,23 @@
     </message>
     <message>
         <source>The bulbs stand only %1 apart. The air would hold far more moisture than in the last readings (%2 of vapour against %3), and no fog, rain or dew was noted to bring it.</source>
-        <translation>Les thermomètres ne sont écartés que de %1. L’air contiendrait bien plus de vapeur qu’aux derniers relevés (%2 contre %3), et ni brouillard, ni pluie, ni rosée n’est noté qui l’apporterait.</translation>
+        <translation>Les thermomètres ne sont écartés que de %1. L’air contiendrait bien plus de vapeur qu’aux derniers relevés (%2 contre %3), et ni brouillard, ni pluie, ni rosée n’est noté qui l’apporterait.</translation>
     </message>
     <message>
         <source>The wet bulb stands at %1, and it is not said whether the wick is water or ice. The answer changes the humidity, so none is worked out.</source>
-        <translation>Le mouillé est à %1, et il n’est pas dit si la mousseline est en eau ou en glace. L’humidité en dépend, donc aucune n’est calculée.</translation>
+        <translation>Le mouillé est à %1, et il n’est pas dit si la mousseline est en eau ou en glace. L’humidité en dépend, donc aucune n’est calculée.</translation>
     </message>
     <message>
         <source>Water would give %1, ice %2.</source>
-        <translation>L’eau donnerait %1, la glace %2.</translation>
+        <translation>L’eau donnerait %1, la glace %2.</translation>
     </message>
     <message>
         <source>Water or ice?</source>
-        <translation>Eau ou glace ?</translation>
+        <translation>Eau ou glace&#xa0;?</translation>
     </message>
     <message>
         <source>Touch the wick with a splinter of wood: if it is soft, say water; if it is hard, say ice.</source>
-        <translation>Toucher la mousseline avec un éclat de bois : si elle est molle, dire eau ; si elle est dure, dire glace.</translation>
+        <translation>Toucher la mousseline avec un éclat de bois&#xa0;: si elle est molle, dire eau&#xa0;; si elle est dure, dire glace.</translation>
     </message>
     <message>
         <source>The wick may be thawing</source>
@@ -1581,7 +1584,7 @@
     </message>
     <message>
         <source>The wet bulb stands at %1 while the air is at %2: melting ice holds it there, and the humidity is not yet true.</source>
-        <translation>Le mouillé est à %1 et l’air à %2 : la glace fondante l’y retient, et l’humidité n’est pas encore vraie.</translation>
+        <translation>Le mouillé est à %1 et l’air à %2&#xa0;: la glace fondante l’y retient, et l’humidité n’est pas encore vraie.</translation>
     </message>
     <message>
         <source>Melt the ice with tepid water and wait until the wet bulb rises, then read again.</source>
@@ -1593,7 +1596,7 @@
     </message>
     <message>
         <source>The wet bulb stands at %1 with the air at %2: while the water freezes it holds there, and the humidity comes out too high.</source>
-        <translation>Le mouillé est à %1 et l’air à %2 : tant que l’eau gèle il y reste, et l’humidité vient trop haute.</translation>
+        <translation>Le mouillé est à %1 et l’air à %2&#xa0;: tant que l’eau gèle il y reste, et l’humidité vient trop haute.</translation>
     </message>
     <message>
         <source>Wait until the wet bulb falls and settles, then read again and say ice.</source>
@@ -1601,15 +1604,15 @@
     </message>
     <message>
         <source>Is the wick ice?</source>
-        <translation>La mousseline est-elle en glace ?</translation>
+        <translation>La mousseline est-elle en glace&#xa0;?</translation>
     </message>
     <message>
         <source>Water was given at a wet bulb of %1. As ice the humidity would be %2 rather than %3.</source>
-        <translation>Eau a été dit à un mouillé de %1. En glace, l’humidité serait %2 au lieu de %3.</translation>
+        <translation>Eau a été dit à un mouillé de %1. En glace, l’humidité serait %2 au lieu de %3.</translation>
     </message>
     <message>
         <source>Touch the wick with a piece of ice or a splinter of wood: if it is hard, say ice. If it is still wet, keep it.</source>
-        <translation>Toucher la mousseline avec un bout de glace ou un éclat de bois : si elle est dure, dire glace. Si elle est encore humide, garder.</translation>
+        <translation>Toucher la mousseline avec un bout de glace ou un éclat de bois&#xa0;: si elle est dure, dire glace. Si elle est encore humide, garder.</translation>
     </message>
 </context>
 <context>
@@ -1696,7 +1699,7 @@
     </message>
     <message>
         <source>missing: %1</source>
-        <translation>manquant : %1</translation>
+        <translation>manquant&#xa0;: %1</translation>
     </message>
     <message>
         <source>withdrawn</source>
@@ -1721,30 +1724,30 @@
     <message>
         <source>%1 %2, was %3</source>
         <extracomment>%1 what, %2 new value, %3 old value</extracomment>
-        <translation>%1 %2, était %3</translation>
+        <translation>%1&#xa0;%2, était %3</translation>
     </message>
 </context>
 <context>
     <name>InstrumentText</name>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>%1: no trend to be seen (%2).</source>
-        <translation>%1 : aucune tendance visible (%2).</translation>
+        <translation>%1&#xa0;: aucune tendance visible (%2).</translation>
     </message>
     <message>
         <source>%1: %2, which is more than chance.</source>
-        <translation>%1 : %2, ce qui dépasse le hasard.</translation>
+        <translation>%1&#xa0;: %2, ce qui dépasse le hasard.</translation>
     </message>
     <message>
         <source>%1 to %2 %3, read to %4</source>
-        <translation>%1 à %2 %3, lu à %4</translation>
+        <translation>%1 à %2&#xa0;%3, lu à %4</translation>
     </message>
     <message>
         <source>at %1 add %2</source>
-        <translation>à %1 ajouter %2</translation>
+        <translation>à %1 ajouter %2</translation>
     </message>
     <message>
         <source>%1 × 10⁻⁴ per degree</source>
@@ -1752,11 +1755,11 @@
     </message>
     <message>
         <source> ± %1 %</source>
-        <translation> ± %1 %</translation>
+        <translation> ± %1&#xa0;%</translation>
     </message>
     <message>
         <source>, ice %1</source>
-        <translation>, glace %1</translation>
+        <translation>, glace %1</translation>
     </message>
     <message>
         <source>a reference to compare with</source>
@@ -1784,15 +1787,15 @@
     </message>
     <message>
         <source>The two differ by more than %1 °C.</source>
-        <translation>Les deux diffèrent de plus de %1 °C.</translation>
+        <translation>Les deux diffèrent de plus de %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>They are a pair: no difference above %1 °C.</source>
-        <translation>C’est un couple : pas d’écart supérieur à %1 °C.</translation>
+        <translation>C’est un couple&#xa0;: pas d’écart supérieur à %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>%1 at the ice point: %2 off ± %3.</source>
-        <translation>%1 au point de glace : écart %2, ± %3.</translation>
+        <translation>%1 au point de glace&#xa0;: écart %2, ± %3.</translation>
     </message>
     <message>
         <source>Dry</source>
@@ -1804,7 +1807,7 @@
     </message>
     <message>
         <source>%1: dry is %2 against wet ± %3.</source>
-        <translation>%1 : le sec est à %2 du mouillé, ± %3.</translation>
+        <translation>%1&#xa0;: le sec est à %2 du mouillé, ± %3.</translation>
     </message>
     <message>
         <source>In the bath, as read</source>
@@ -1816,23 +1819,23 @@
     </message>
     <message>
         <source>A difference does not say which of them errs; the ice point does.</source>
-        <translation>Un écart ne dit pas lequel se trompe ; le point de glace le dit.</translation>
+        <translation>Un écart ne dit pas lequel se trompe&#xa0;; le point de glace le dit.</translation>
     </message>
     <message>
         <source>The sensor agrees with every solution within ± 2 %.</source>
-        <translation>Le capteur s’accorde avec chaque solution à ± 2 %.</translation>
+        <translation>Le capteur s’accorde avec chaque solution à ± 2&#xa0;%.</translation>
     </message>
     <message>
         <source>%1 of %2 solutions are read more than 2 % off.</source>
-        <translation>%1 solutions sur %2 sont lues à plus de 2 % près.</translation>
+        <translation>%1 solutions sur %2 sont lues à plus de 2&#xa0;% près.</translation>
     </message>
     <message>
         <source>%1: published %2 %, read %3 %, %4</source>
-        <translation>%1 : publié %2 %, lu %3 %, %4</translation>
+        <translation>%1&#xa0;: publié %2&#xa0;%, lu %3&#xa0;%, %4</translation>
     </message>
     <message>
         <source>The published values are of 25 °C; at this temperature they do not hold.</source>
-        <translation>Les valeurs publiées sont de 25 °C ; à cette température elles ne valent pas.</translation>
+        <translation>Les valeurs publiées sont de 25&#xa0;°C&#xa0;; à cette température elles ne valent pas.</translation>
     </message>
     <message>
         <source>One solution says nothing of the rest of the range.</source>
@@ -1840,19 +1843,19 @@
     </message>
     <message>
         <source>Fewer than two readings stand beside one of the station&apos;s: nothing can be said yet.</source>
-        <translation>Moins de deux relevés se trouvent à côté d’un de la station : on ne peut rien dire encore.</translation>
+        <translation>Moins de deux relevés se trouvent à côté d’un de la station&#xa0;: on ne peut rien dire encore.</translation>
     </message>
     <message>
         <source>The station reads %1 % RH against the reference (95&#xa0;%), over %2 readings; one difference scatters by %3.</source>
-        <translation>La station lit %1 % HR contre la référence (95 %), sur %2 relevés ; un écart isolé se disperse de %3.</translation>
+        <translation>La station lit %1&#xa0;% HR contre la référence (95&#xa0;%), sur %2 relevés&#xa0;; un écart isolé se disperse de %3.</translation>
     </message>
     <message>
         <source>%1 to %2 %: %3, n %4</source>
-        <translation>%1 à %2 % : %3, n %4</translation>
+        <translation>%1 à %2&#xa0;%&#xa0;: %3, n %4</translation>
     </message>
     <message>
         <source>, scatter %1</source>
-        <translation>, dispersion %1</translation>
+        <translation>, dispersion %1</translation>
     </message>
     <message>
         <source>% RH for each degree of depression</source>
@@ -1868,19 +1871,19 @@
     </message>
     <message>
         <source>%1 pairs with a depression of 3 °C or more, and 30 are needed</source>
-        <translation>%1 couples avec un écart de 3 °C ou plus ; il en faut 30</translation>
+        <translation>%1 couples avec un écart de 3&#xa0;°C ou plus&#xa0;; il en faut 30</translation>
     </message>
     <message>
         <source>%1 of %2 pairs have a depression under 3 °C, where the coefficient hardly shows</source>
-        <translation>%1 couples sur %2 ont un écart de moins de 3 °C, où le coefficient se voit à peine</translation>
+        <translation>%1 couples sur %2 ont un écart de moins de 3&#xa0;°C, où le coefficient se voit à peine</translation>
     </message>
     <message>
         <source>the depressions lie between %1 and %2 °C, and they must span 3 °C</source>
-        <translation>les écarts vont de %1 à %2 °C et doivent couvrir 3 °C</translation>
+        <translation>les écarts vont de %1 à %2&#xa0;°C et doivent couvrir 3&#xa0;°C</translation>
     </message>
     <message>
         <source>no psychrometer has such a coefficient: look at units, wick and times</source>
-        <translation>aucun psychromètre n’a un tel coefficient : regarder unités, mousseline et heures</translation>
+        <translation>aucun psychromètre n’a un tel coefficient&#xa0;: regarder unités, mousseline et heures</translation>
     </message>
     <message>
         <source>Water</source>
@@ -1892,15 +1895,15 @@
     </message>
     <message>
         <source>%1: coefficient %2 × 10⁻⁴ per degree, standard error %3, 95 % from %4 to %5, %6 pairs, depressions %7 to %8 °C.</source>
-        <translation>%1 : coefficient %2 × 10⁻⁴ par degré, erreur type %3, 95 % de %4 à %5, %6 couples, écarts de %7 à %8 °C.</translation>
+        <translation>%1&#xa0;: coefficient %2 × 10⁻⁴ par degré, erreur type %3, 95&#xa0;% de %4 à %5, %6 couples, écarts de %7 à %8&#xa0;°C.</translation>
     </message>
     <message>
         <source>The evidence is enough to use it, with ± %1 % (standard).</source>
-        <translation>Les preuves suffisent pour l’employer, à ± %1 % (type).</translation>
+        <translation>Les preuves suffisent pour l’employer, à ± %1&#xa0;% (type).</translation>
     </message>
     <message>
         <source>%1: not enough to use it: %2.</source>
-        <translation>%1 : pas assez pour l’employer : %2.</translation>
+        <translation>%1&#xa0;: pas assez pour l’employer&#xa0;: %2.</translation>
     </message>
     <message>
         <source>What is left over, hPa for each degree of depression</source>
@@ -1912,15 +1915,15 @@
     </message>
     <message>
         <source>%1 common readings: with fewer than 30 nothing is decided. Go on side by side.</source>
-        <translation>%1 relevés communs : sous 30, rien n’est décidé. Continuer côte à côte.</translation>
+        <translation>%1 relevés communs&#xa0;: sous 30, rien n’est décidé. Continuer côte à côte.</translation>
     </message>
     <message>
         <source>The two agree within 0.2 °C and 3 % RH: the records may be joined as they are.</source>
-        <translation>Les deux s’accordent à 0,2 °C et 3 % HR : les séries peuvent être jointes telles quelles.</translation>
+        <translation>Les deux s’accordent à 0,2&#xa0;°C et 3&#xa0;% HR&#xa0;: les séries peuvent être jointes telles quelles.</translation>
     </message>
     <message>
         <source>The two differ: the record breaks here, and averages must not be pooled across it.</source>
-        <translation>Les deux diffèrent : la série se rompt ici, et les moyennes ne doivent pas l’enjamber.</translation>
+        <translation>Les deux diffèrent&#xa0;: la série se rompt ici, et les moyennes ne doivent pas l’enjamber.</translation>
     </message>
     <message>
         <source>The readings do not decide it yet. Go on side by side.</source>
@@ -1928,7 +1931,7 @@
     </message>
     <message>
         <source>%1, new against old: %2 %3 (95&#xa0;%)</source>
-        <translation>%1, nouveau contre ancien : %2 %3 (95 %)</translation>
+        <translation>%1, nouveau contre ancien&#xa0;: %2&#xa0;%3 (95&#xa0;%)</translation>
     </message>
     <message>
         <source>Dry bulb</source>
@@ -1948,11 +1951,11 @@
     </message>
     <message>
         <source>%1 common readings in %2 of the 12 months.</source>
-        <translation>%1 relevés communs dans %2 des 12 mois.</translation>
+        <translation>%1 relevés communs dans %2 des 12 mois.</translation>
     </message>
     <message>
         <source>A season that was not seen may differ: a whole year is better.</source>
-        <translation>Une saison non vue peut différer : une année entière vaut mieux.</translation>
+        <translation>Une saison non vue peut différer&#xa0;: une année entière vaut mieux.</translation>
     </message>
 </context>
 <context>
@@ -1966,11 +1969,11 @@
     <name>LimitChangeTextContext</name>
     <message>
         <source>The rules with limits are %1.</source>
-        <translation>Les règles à seuils sont %1.</translation>
+        <translation>Les règles à seuils sont %1.</translation>
     </message>
     <message>
         <source>That rule has %1.</source>
-        <translation>Cette règle a %1.</translation>
+        <translation>Cette règle a %1.</translation>
     </message>
     <message>
         <source>1 reading</source>
@@ -1979,36 +1982,37 @@
     <message numerus="yes">
         <source>%n readings</source>
         <translation>
-            <numerusform>%n relevé || %n relevés</numerusform>
+            <numerusform>%n relevé</numerusform>
+            <numerusform>%n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>%1 à %2</translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>There is no limit %1. %2</source>
-        <translation>Il n’y a pas de seuil %1. %2</translation>
+        <translation>Il n’y a pas de seuil %1. %2</translation>
     </message>
     <message>
         <source>%1 stays at %2: the humidity itself is worked out with it.</source>
-        <translation>%1 reste à %2 : l’humidité elle-même en est calculée.</translation>
+        <translation>%1 reste à %2&#xa0;: l’humidité elle-même en est calculée.</translation>
     </message>
     <message>
         <source>%1 counts %2: give a whole number from %3 instead of %4.</source>
-        <translation>%1 compte %2 : donner un nombre entier à partir de %3 au lieu de %4.</translation>
+        <translation>%1 compte %2&#xa0;: donner un nombre entier à partir de %3 au lieu de %4.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2, above %3 at %4: give %4 or less, or change both.</source>
-        <translation>%1 ne peut être %2, au-dessus de %3 à %4 : donner %4 ou moins, ou changer les deux.</translation>
+        <translation>%1 ne peut être %2, au-dessus de %3 à %4&#xa0;: donner %4 ou moins, ou changer les deux.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2, below %3 at %4: give %4 or more, or change both.</source>
-        <translation>%1 ne peut être %2, au-dessous de %3 à %4 : donner %4 ou plus, ou changer les deux.</translation>
+        <translation>%1 ne peut être %2, au-dessous de %3 à %4&#xa0;: donner %4 ou plus, ou changer les deux.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be %2: it may be %3.</source>
-        <translation>%1 ne peut être %2 : possible est %3.</translation>
+        <translation>%1 ne peut être %2&#xa0;: possible est %3.</translation>
     </message>
     <message>
         <source>that</source>
@@ -2020,7 +2024,7 @@
     </message>
     <message>
         <source>Of %1 in the book none would be judged otherwise.</source>
-        <translation>Des %1 du livre, aucun ne serait jugé autrement.</translation>
+        <translation>Des %1 du livre, aucun ne serait jugé autrement.</translation>
     </message>
     <message>
         <source>%1 that are quiet now would be asked about</source>
@@ -2040,7 +2044,7 @@
     </message>
     <message>
         <source>Of %1 in the book %2 would be judged otherwise</source>
-        <translation>Des %1 du livre, %2 seraient jugés autrement</translation>
+        <translation>Des %1 du livre, %2 seraient jugés autrement</translation>
     </message>
 </context>
 <context>
@@ -2059,7 +2063,7 @@
     </message>
     <message>
         <source>Marks a dew point that air hardly ever has. Used in summer poleward of the latitude above and in winter towards the equator; in the other half-years the temperature limits serve.</source>
-        <translation>Marque un point de rosée que l’air n’a presque jamais. Sert en été vers le pôle au-delà de la latitude ci-dessus et en hiver vers l’équateur ; dans les autres moitiés de l’année, les seuils de température servent.</translation>
+        <translation>Marque un point de rosée que l’air n’a presque jamais. Sert en été vers le pôle au-delà de la latitude ci-dessus et en hiver vers l’équateur&#xa0;; dans les autres moitiés de l’année, les seuils de température servent.</translation>
     </message>
     <message>
         <source>Pressure that can&apos;t be</source>
@@ -2067,7 +2071,7 @@
     </message>
     <message>
         <source>Marks a pressure that no station has, or one far from what this elevation makes usual: often the sea-level value was written.</source>
-        <translation>Marque une pression qu’aucune station n’a, ou loin de ce que cette altitude rend habituel : souvent c’est celle du niveau de la mer.</translation>
+        <translation>Marque une pression qu’aucune station n’a, ou loin de ce que cette altitude rend habituel&#xa0;: souvent c’est celle du niveau de la mer.</translation>
     </message>
     <message>
         <source>Wet bulb above dry bulb</source>
@@ -2075,7 +2079,7 @@
     </message>
     <message>
         <source>A wet wick can only cool. A little above counts as reading error and is taken as saturated air; more is doubtful.</source>
-        <translation>Une mousseline humide ne peut que refroidir. Un peu au-dessus compte comme erreur de lecture et air saturé ; davantage est douteux.</translation>
+        <translation>Une mousseline humide ne peut que refroidir. Un peu au-dessus compte comme erreur de lecture et air saturé&#xa0;; davantage est douteux.</translation>
     </message>
     <message>
         <source>Very dry air</source>
@@ -2091,7 +2095,7 @@
     </message>
     <message>
         <source>A dry wick reads like a dry bulb: the bulbs stand close together, and the air seems to hold far more vapour than just before.</source>
-        <translation>Une mousseline sèche lit comme un thermomètre sec : les deux sont proches, et l’air semble contenir bien plus de vapeur que juste avant.</translation>
+        <translation>Une mousseline sèche lit comme un thermomètre sec&#xa0;: les deux sont proches, et l’air semble contenir bien plus de vapeur que juste avant.</translation>
     </message>
     <message>
         <source>Wick freezing or thawing</source>
@@ -2099,7 +2103,7 @@
     </message>
     <message>
         <source>While a wick freezes or thaws the wet bulb stands at 0.0 °C and tells nothing. Looks for frost in the last readings.</source>
-        <translation>Tant qu’une mousseline gèle ou dégèle, le mouillé reste à 0,0 °C et ne dit rien. Cherche le gel dans les derniers relevés.</translation>
+        <translation>Tant qu’une mousseline gèle ou dégèle, le mouillé reste à 0,0&#xa0;°C et ne dit rien. Cherche le gel dans les derniers relevés.</translation>
     </message>
     <message>
         <source>Ice taken for water</source>
@@ -2195,7 +2199,7 @@
     </message>
     <message>
         <source>Notes rain in dry air: it happens, but seldom.</source>
-        <translation>Note la pluie dans un air sec : cela arrive, mais rarement.</translation>
+        <translation>Note la pluie dans un air sec&#xa0;: cela arrive, mais rarement.</translation>
     </message>
     <message>
         <source>Outside maximum and minimum</source>
@@ -2235,67 +2239,67 @@
     </message>
     <message>
         <source>high latitude, summer: doubtful below</source>
-        <translation>haute latitude, été : douteux sous</translation>
+        <translation>haute latitude, été&#xa0;: douteux sous</translation>
     </message>
     <message>
         <source>high latitude, summer: doubtful above</source>
-        <translation>haute latitude, été : douteux au-dessus de</translation>
+        <translation>haute latitude, été&#xa0;: douteux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, summer: wrong below</source>
-        <translation>haute latitude, été : faux sous</translation>
+        <translation>haute latitude, été&#xa0;: faux sous</translation>
     </message>
     <message>
         <source>high latitude, summer: wrong above</source>
-        <translation>haute latitude, été : faux au-dessus de</translation>
+        <translation>haute latitude, été&#xa0;: faux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, winter: doubtful below</source>
-        <translation>haute latitude, hiver : douteux sous</translation>
+        <translation>haute latitude, hiver&#xa0;: douteux sous</translation>
     </message>
     <message>
         <source>high latitude, winter: doubtful above</source>
-        <translation>haute latitude, hiver : douteux au-dessus de</translation>
+        <translation>haute latitude, hiver&#xa0;: douteux au-dessus de</translation>
     </message>
     <message>
         <source>high latitude, winter: wrong below</source>
-        <translation>haute latitude, hiver : faux sous</translation>
+        <translation>haute latitude, hiver&#xa0;: faux sous</translation>
     </message>
     <message>
         <source>high latitude, winter: wrong above</source>
-        <translation>haute latitude, hiver : faux au-dessus de</translation>
+        <translation>haute latitude, hiver&#xa0;: faux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, summer: doubtful below</source>
-        <translation>basse latitude, été : douteux sous</translation>
+        <translation>basse latitude, été&#xa0;: douteux sous</translation>
     </message>
     <message>
         <source>low latitude, summer: doubtful above</source>
-        <translation>basse latitude, été : douteux au-dessus de</translation>
+        <translation>basse latitude, été&#xa0;: douteux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, summer: wrong below</source>
-        <translation>basse latitude, été : faux sous</translation>
+        <translation>basse latitude, été&#xa0;: faux sous</translation>
     </message>
     <message>
         <source>low latitude, summer: wrong above</source>
-        <translation>basse latitude, été : faux au-dessus de</translation>
+        <translation>basse latitude, été&#xa0;: faux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, winter: doubtful below</source>
-        <translation>basse latitude, hiver : douteux sous</translation>
+        <translation>basse latitude, hiver&#xa0;: douteux sous</translation>
     </message>
     <message>
         <source>low latitude, winter: doubtful above</source>
-        <translation>basse latitude, hiver : douteux au-dessus de</translation>
+        <translation>basse latitude, hiver&#xa0;: douteux au-dessus de</translation>
     </message>
     <message>
         <source>low latitude, winter: wrong below</source>
-        <translation>basse latitude, hiver : faux sous</translation>
+        <translation>basse latitude, hiver&#xa0;: faux sous</translation>
     </message>
     <message>
         <source>low latitude, winter: wrong above</source>
-        <translation>basse latitude, hiver : faux au-dessus de</translation>
+        <translation>basse latitude, hiver&#xa0;: faux au-dessus de</translation>
     </message>
     <message>
         <source>doubtful below</source>
@@ -2347,7 +2351,7 @@
     </message>
     <message>
         <source>a thaw: air warmer than before by</source>
-        <translation>un dégel : air plus chaud qu’avant de</translation>
+        <translation>un dégel&#xa0;: air plus chaud qu’avant de</translation>
     </message>
     <message>
         <source>ask with a wet bulb below</source>
@@ -2486,27 +2490,27 @@
     <name>PageCellText</name>
     <message>
         <source>Write the wind as a Beaufort force, a whole number from 0 to 12; “%1” is none.</source>
-        <translation>Écrire le vent comme force Beaufort, un nombre entier de 0 à 12 ; « %1 » n’en est pas une.</translation>
+        <translation>Écrire le vent comme force Beaufort, un nombre entier de 0 à 12&#xa0;; « %1&#xa0;» n’en est pas une.</translation>
     </message>
     <message>
         <source>Write w for water or i for ice; “%1” is neither.</source>
-        <translation>Écrire w pour eau ou i pour glace ; « %1 » n’est ni l’un ni l’autre.</translation>
+        <translation>Écrire w pour eau ou i pour glace&#xa0;; « %1&#xa0;» n’est ni l’un ni l’autre.</translation>
     </message>
     <message>
         <source>Write the weather so that it can&apos;t be two things: %1, or 0 for none. “%2” is not clear; a remark in other words goes into the note.</source>
-        <translation>Écrire le temps de sorte qu’il n’ait qu’un sens : %1, ou 0 pour rien. « %2 » n’est pas clair ; une remarque en d’autres mots va dans la note.</translation>
+        <translation>Écrire le temps de sorte qu’il n’ait qu’un sens&#xa0;: %1, ou 0 pour rien. « %2&#xa0;» n’est pas clair&#xa0;; une remarque en d’autres mots va dans la note.</translation>
     </message>
     <message>
         <source>Say why nothing was read: %1; or m and your own words.</source>
-        <translation>Dire pourquoi rien n’a été lu : %1 ; ou m et vos propres mots.</translation>
+        <translation>Dire pourquoi rien n’a été lu&#xa0;: %1&#xa0;; ou m et vos propres mots.</translation>
     </message>
     <message>
         <source>A bulb&apos;s reading is written out on every line; only a missing line is repeated so.</source>
-        <translation>Un relevé s’écrit en entier sur chaque ligne ; seule une ligne manquante se répète ainsi.</translation>
+        <translation>Un relevé s’écrit en entier sur chaque ligne&#xa0;; seule une ligne manquante se répète ainsi.</translation>
     </message>
     <message>
         <source>There is no line above to repeat: write the cell out.</source>
-        <translation>Il n’y a pas de ligne au-dessus à répéter : écrire la cellule en entier.</translation>
+        <translation>Il n’y a pas de ligne au-dessus à répéter&#xa0;: écrire la cellule en entier.</translation>
     </message>
     <message>
         <source>illegible</source>
@@ -2517,7 +2521,7 @@
     <name>PairText</name>
     <message>
         <source>Dry and wet bulb, %1</source>
-        <translation>Sec et mouillé, %1</translation>
+        <translation>Sec et mouillé, %1</translation>
     </message>
     <message>
         <source>dry bulb</source>
@@ -2576,23 +2580,23 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>The club&apos;s stations · %1</source>
-        <translation>Les stations du club · %1</translation>
+        <translation>Les stations du club · %1</translation>
     </message>
     <message>
         <source>At observing hours; RH relative humidity, e vapour pressure, dew point in °C. n readings that count, of the days of the month.</source>
-        <translation>Aux heures d’observation ; HR humidité relative, e tension de vapeur, point de rosée en °C. n relevés qui comptent, sur les jours du mois.</translation>
+        <translation>Aux heures d’observation&#xa0;; HR humidité relative, e tension de vapeur, point de rosée en °C. n relevés qui comptent, sur les jours du mois.</translation>
     </message>
     <message>
         <source>Thermometers that hang differently read differently in the same air, and so do other hours and heights: the groups below are not for ranking one another, and stations stand in alphabetical order.</source>
-        <translation>Des thermomètres exposés autrement lisent autre chose dans le même air, et de même d’autres heures et altitudes : les groupes ci-dessous ne sont pas à classer entre eux, et les stations suivent l’alphabet.</translation>
+        <translation>Des thermomètres exposés autrement lisent autre chose dans le même air, et de même d’autres heures et altitudes&#xa0;: les groupes ci-dessous ne sont pas à classer entre eux, et les stations suivent l’alphabet.</translation>
     </message>
     <message>
         <source>Reading %1 in my place</source>
-        <translation>Lire %1 à ma place</translation>
+        <translation>Lire %1 à ma place</translation>
     </message>
     <message>
         <source>In doubt ask</source>
@@ -2641,11 +2645,11 @@
     </message>
     <message>
         <source>%1 to %2; %3 reads</source>
-        <translation>du %1 au %2 ; %3 lit</translation>
+        <translation>du %1 au %2&#xa0;; %3 lit</translation>
     </message>
     <message>
         <source>Half an hour ahead hang the instrument outdoors in the shade. Look at the wick: clean, wet, tight round the bulb. Look for a break in each column.</source>
-        <translation>Une demi-heure avant, suspendre l’instrument dehors à l’ombre. Regarder la mousseline : propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
+        <translation>Une demi-heure avant, suspendre l’instrument dehors à l’ombre. Regarder la mousseline&#xa0;: propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
     </message>
     <message>
         <source>Check the cord and the swivel.</source>
@@ -2653,11 +2657,11 @@
     </message>
     <message>
         <source>Look at the wick when you open the screen: clean, wet, tight round the bulb. Look for a break in each column.</source>
-        <translation>En ouvrant l’abri, regarder la mousseline : propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
+        <translation>En ouvrant l’abri, regarder la mousseline&#xa0;: propre, humide, serrée autour du réservoir. Chercher une coupure dans chaque colonne.</translation>
     </message>
     <message>
         <source>Stand in the shade and face the wind, arm out, nobody and nothing within 1.5 m. Whirl for about a minute at two turns a second, stop, and read the wet bulb first, at once, then the dry bulb. Whirl again until the wet bulb falls no further; the lowest counts, with the dry bulb beside it.</source>
-        <translation>Se tenir à l’ombre face au vent, bras tendu, personne ni rien à moins de 1,5 m. Tourner environ une minute à deux tours par seconde, arrêter, lire aussitôt le mouillé d’abord, puis le sec. Tourner encore jusqu’à ce que le mouillé ne baisse plus ; le plus bas compte, avec le sec à côté.</translation>
+        <translation>Se tenir à l’ombre face au vent, bras tendu, personne ni rien à moins de 1,5&#xa0;m. Tourner environ une minute à deux tours par seconde, arrêter, lire aussitôt le mouillé d’abord, puis le sec. Tourner encore jusqu’à ce que le mouillé ne baisse plus&#xa0;; le plus bas compte, avec le sec à côté.</translation>
     </message>
     <message>
         <source>Read the dry bulb first, then the wet bulb, quickly and without breathing on them.</source>
@@ -2673,15 +2677,15 @@
     </message>
     <message>
         <source>32 °F</source>
-        <translation>32 °F</translation>
+        <translation>32&#xa0;°F</translation>
     </message>
     <message>
         <source>0 °C</source>
-        <translation>0 °C</translation>
+        <translation>0&#xa0;°C</translation>
     </message>
     <message>
         <source>With the wet bulb at %1 or below say whether the wick holds water or ice: touch it, or watch whether the column stands still at %1 on its way down.</source>
-        <translation>Quand le mouillé est à %1 ou au-dessous, dire si la mousseline est en eau ou en glace : la toucher, ou voir si la colonne s’arrête à %1 en descendant.</translation>
+        <translation>Quand le mouillé est à %1 ou au-dessous, dire si la mousseline est en eau ou en glace&#xa0;: la toucher, ou voir si la colonne s’arrête à %1 en descendant.</translation>
     </message>
     <message>
         <source>Wet the wick a quarter of an hour ahead and let it freeze before you whirl.</source>
@@ -2689,27 +2693,27 @@
     </message>
     <message>
         <source>Take the reservoir away. A quarter of an hour ahead brush on a thin film of ice-cold water; melt thick ice off first.</source>
-        <translation>Ôter le réservoir d’eau. Un quart d’heure avant, passer au pinceau un mince film d’eau glacée ; fondre d’abord la glace épaisse.</translation>
+        <translation>Ôter le réservoir d’eau. Un quart d’heure avant, passer au pinceau un mince film d’eau glacée&#xa0;; fondre d’abord la glace épaisse.</translation>
     </message>
     <message>
         <source>After a thaw old ice holds the bulb at %1: melt it with tepid water and wait until the column has risen.</source>
-        <translation>Après un dégel, la vieille glace retient le thermomètre à %1 : la fondre à l’eau tiède et attendre que la colonne ait monté.</translation>
+        <translation>Après un dégel, la vieille glace retient le thermomètre à %1&#xa0;: la fondre à l’eau tiède et attendre que la colonne ait monté.</translation>
     </message>
     <message>
         <source>Distilled or rain water only, never from the tap. Do not touch the wick with your fingers. Put on a new one when it is yellow, frayed or beads the water; write that down too.</source>
-        <translation>Eau distillée ou de pluie seulement, jamais du robinet. Ne pas toucher la mousseline des doigts. En mettre une neuve quand elle est jaune, effilochée ou que l’eau y perle ; l’écrire aussi.</translation>
+        <translation>Eau distillée ou de pluie seulement, jamais du robinet. Ne pas toucher la mousseline des doigts. En mettre une neuve quand elle est jaune, effilochée ou que l’eau y perle&#xa0;; l’écrire aussi.</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry one, or both read the same in clear dry weather: read again, wet the wick, wait, read once more. Write down what you read even if it looks wrong, and say so beside it.</source>
-        <translation>Le mouillé est au-dessus du sec, ou les deux lisent pareil par temps clair et sec : relire, humecter, attendre, relire. Écrire ce qui a été lu même si cela paraît faux, et le dire à côté.</translation>
+        <translation>Le mouillé est au-dessus du sec, ou les deux lisent pareil par temps clair et sec&#xa0;: relire, humecter, attendre, relire. Écrire ce qui a été lu même si cela paraît faux, et le dire à côté.</translation>
     </message>
     <message>
         <source>Missed an hour? Leave it empty and say why. A reading made late is written with its true time. Nothing is made up.</source>
-        <translation>Une heure manquée ? La laisser vide et dire pourquoi. Un relevé tardif s’écrit avec son heure vraie. Rien ne s’invente.</translation>
+        <translation>Une heure manquée&#xa0;? La laisser vide et dire pourquoi. Un relevé tardif s’écrit avec son heure vraie. Rien ne s’invente.</translation>
     </message>
     <message>
         <source>Deputy&apos;s card · %1</source>
-        <translation>Carte du remplaçant · %1</translation>
+        <translation>Carte du remplaçant · %1</translation>
     </message>
     <message>
         <source>dry</source>
@@ -2717,7 +2721,7 @@
     </message>
     <message>
         <source>dry less wet, %1</source>
-        <translation>sec moins mouillé, %1</translation>
+        <translation>sec moins mouillé, %1</translation>
     </message>
     <message>
         <source>Humidity table</source>
@@ -2725,7 +2729,7 @@
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation>%1 hPa</translation>
+        <translation>%1&#xa0;hPa</translation>
     </message>
     <message>
         <source>fitted at this station</source>
@@ -2734,15 +2738,15 @@
     <message>
         <source>coefficient %1 × 10⁻⁴ per K at 0 °C (%2)</source>
         <extracomment>%1 a number, %2 where it comes from</extracomment>
-        <translation>coefficient %1 × 10⁻⁴ par K à 0 °C (%2)</translation>
+        <translation>coefficient %1 × 10⁻⁴ par K à 0&#xa0;°C (%2)</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation>Humidité relative, %</translation>
+        <translation>Humidité relative,&#xa0;%</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation>Point de rosée, %1</translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>water on the wick</source>
@@ -2754,19 +2758,19 @@
     </message>
     <message>
         <source>Find the dry bulb at the side, dry less wet at the top: the figure where they meet. Halfway between two figures take the middle. With ice on the wick use the pages that say so, also for a dry bulb above freezing.</source>
-        <translation>Chercher le sec au bord, sec moins mouillé en haut : le nombre où ils se rencontrent. Entre deux nombres, prendre le milieu. Avec de la glace, prendre les pages qui le disent, même pour un sec au-dessus de zéro.</translation>
+        <translation>Chercher le sec au bord, sec moins mouillé en haut&#xa0;: le nombre où ils se rencontrent. Entre deux nombres, prendre le milieu. Avec de la glace, prendre les pages qui le disent, même pour un sec au-dessus de zéro.</translation>
     </message>
     <message>
         <source>%1, %2, %3. Within 1 % from %4 to %5 hPa.</source>
-        <translation>%1, %2, %3. À 1 % près de %4 à %5 hPa.</translation>
+        <translation>%1, %2, %3. À 1&#xa0;% près de %4 à %5&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Only for thermometers exposed as named above: in stiller air the wet bulb reads too high, and so does the humidity. Relative humidity is over liquid water, also with ice on the wick. Not for aviation, heat stress, spraying, food or process safety, medical or legal decisions.</source>
-        <translation>Seulement pour des thermomètres exposés comme dit ci-dessus : dans un air plus calme le mouillé lit trop haut, et l’humidité aussi. L’humidité relative vaut sur l’eau liquide, même avec de la glace. Non pour l’aviation, le stress thermique, les traitements, la sécurité des aliments ou des procédés, ni des décisions médicales ou légales.</translation>
+        <translation>Seulement pour des thermomètres exposés comme dit ci-dessus&#xa0;: dans un air plus calme le mouillé lit trop haut, et l’humidité aussi. L’humidité relative vaut sur l’eau liquide, même avec de la glace. Non pour l’aviation, le stress thermique, les traitements, la sécurité des aliments ou des procédés, ni des décisions médicales ou légales.</translation>
     </message>
     <message>
         <source>Humidity table · %1</source>
-        <translation>Table psychrométrique · %1</translation>
+        <translation>Table psychrométrique · %1</translation>
     </message>
     <message>
         <source>The station keeps no observing hour in this month.</source>
@@ -2794,11 +2798,11 @@
     </message>
     <message>
         <source>dry %1</source>
-        <translation>sec %1</translation>
+        <translation>sec %1</translation>
     </message>
     <message>
         <source>wet %1</source>
-        <translation>mouillé %1</translation>
+        <translation>mouillé %1</translation>
     </message>
     <message>
         <source>water</source>
@@ -2834,23 +2838,23 @@
     </message>
     <message>
         <source>Tenths before whole degrees. Write what you read; corrections are made later.</source>
-        <translation>Les dixièmes avant les degrés. Écrire ce qui est lu ; les corrections viennent plus tard.</translation>
+        <translation>Les dixièmes avant les degrés. Écrire ce qui est lu&#xa0;; les corrections viennent plus tard.</translation>
     </message>
     <message>
         <source>With the wet bulb at 0 °C (32 °F) or below tick water or ice.</source>
-        <translation>Quand le mouillé est à 0 °C (32 °F) ou au-dessous, cocher eau ou glace.</translation>
+        <translation>Quand le mouillé est à 0&#xa0;°C (32&#xa0;°F) ou au-dessous, cocher eau ou glace.</translation>
     </message>
     <message>
         <source>A missed hour stays empty; say why in the note. Strike out a slip, so that it can still be read, and write the right figure beside it.</source>
-        <translation>Une heure manquée reste vide ; dire pourquoi dans la note. Barrer une méprise de sorte qu’elle reste lisible, et écrire le bon nombre à côté.</translation>
+        <translation>Une heure manquée reste vide&#xa0;; dire pourquoi dans la note. Barrer une méprise de sorte qu’elle reste lisible, et écrire le bon nombre à côté.</translation>
     </message>
     <message>
         <source>Keep clear of people and glass when whirling; mind ice underfoot, and stay in when there is thunder.</source>
-        <translation>En tournant, rester loin des gens et du verre ; attention à la glace au sol, et rester dedans par orage.</translation>
+        <translation>En tournant, rester loin des gens et du verre&#xa0;; attention à la glace au sol, et rester dedans par orage.</translation>
     </message>
     <message>
         <source>Form for %1 · %2</source>
-        <translation>Formulaire pour %1 · %2</translation>
+        <translation>Formulaire pour %1 · %2</translation>
     </message>
     <message>
         <source>highest at observing hours</source>
@@ -2890,11 +2894,11 @@
     </message>
     <message>
         <source>days at or above %1</source>
-        <translation>jours à %1 ou plus</translation>
+        <translation>jours à %1 ou plus</translation>
     </message>
     <message>
         <source>days at or below %1</source>
-        <translation>jours à %1 ou moins</translation>
+        <translation>jours à %1 ou moins</translation>
     </message>
     <message>
         <source>days with fog noted</source>
@@ -2958,14 +2962,14 @@
     </message>
     <message>
         <source>No mean yet: the month is not over, and days without a reading, also those to come, count as missing (WMO-No. 1203).</source>
-        <translation>Pas encore de moyenne : le mois n’est pas fini, et les jours sans relevé, même à venir, comptent comme manquants (OMM-N° 1203).</translation>
+        <translation>Pas encore de moyenne&#xa0;: le mois n’est pas fini, et les jours sans relevé, même à venir, comptent comme manquants (OMM-N° 1203).</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <extracomment>%1 an observing hour, %2 a sentence why there is no mean
 ----------
 %1 date and hour, %2 why a reading was revised</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>revised</source>
@@ -2973,15 +2977,15 @@
     </message>
     <message>
         <source>%1 could not be painted because of an error in the program; nothing was written. Please report it.</source>
-        <translation>%1 n’a pu être dessiné à cause d’une erreur du programme ; rien n’a été écrit. Merci de la signaler.</translation>
+        <translation>%1 n’a pu être dessiné à cause d’une erreur du programme&#xa0;; rien n’a été écrit. Merci de la signaler.</translation>
     </message>
     <message>
         <source>Monthly return · %1 · %2</source>
-        <translation>Relevé mensuel · %1 · %2</translation>
+        <translation>Relevé mensuel · %1 · %2</translation>
     </message>
     <message>
         <source>T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. All at observing hours.</source>
-        <translation>T sec et Tm mouillé comme lus, Td point de rosée, en %1 ; HR humidité relative en %. Tout aux heures d’observation.</translation>
+        <translation>T sec et Tm mouillé comme lus, Td point de rosée, en %1&#xa0;; HR humidité relative en&#xa0;%. Tout aux heures d’observation.</translation>
     </message>
     <message>
         <source>Extra readings, outside the means</source>
@@ -2993,7 +2997,7 @@
     </message>
     <message>
         <source>Queries still open, set aside until they are judged: %1.</source>
-        <translation>Questions ouvertes, mises de côté jusqu’au jugement : %1.</translation>
+        <translation>Questions ouvertes, mises de côté jusqu’au jugement&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Signed off</source>
@@ -3037,11 +3041,11 @@
     </message>
     <message>
         <source>water %1</source>
-        <translation>eau %1</translation>
+        <translation>eau %1</translation>
     </message>
     <message>
         <source>, ice %1</source>
-        <translation>, glace %1</translation>
+        <translation>, glace %1</translation>
     </message>
     <message>
         <source>; fitted at this station</source>
@@ -3050,7 +3054,7 @@
     <message>
         <source>water %1, ice %2; %3</source>
         <extracomment>%1 and %2 are coefficients, %3 where they come from</extracomment>
-        <translation>eau %1, glace %2 ; %3</translation>
+        <translation>eau %1, glace %2&#xa0;; %3</translation>
     </message>
     <message>
         <source>none on record</source>
@@ -3058,7 +3062,7 @@
     </message>
     <message>
         <source>read to %1 %2</source>
-        <translation>lu à %1 %2</translation>
+        <translation>lu à %1&#xa0;%2</translation>
     </message>
     <message>
         <source>corrected (%1)</source>
@@ -3087,7 +3091,7 @@
     </message>
     <message>
         <source>%1 m above sea level</source>
-        <translation>%1 m au-dessus de la mer</translation>
+        <translation>%1&#xa0;m au-dessus de la mer</translation>
     </message>
     <message>
         <source>time zone</source>
@@ -3123,23 +3127,23 @@
     </message>
     <message>
         <source>T and Tw are given as read; corrections on record are applied before anything is worked out. Vapour pressure follows from the psychrometer equation with the coefficient above, saturation from Sonntag&apos;s formulae; relative humidity is always over liquid water, also below freezing.</source>
-        <translation>T et Tm sont donnés comme lus ; les corrections inscrites sont appliquées avant tout calcul. La tension de vapeur suit l’équation psychrométrique avec le coefficient ci-dessus, la saturation les formules de Sonntag ; l’humidité relative vaut toujours sur l’eau liquide, même sous zéro.</translation>
+        <translation>T et Tm sont donnés comme lus&#xa0;; les corrections inscrites sont appliquées avant tout calcul. La tension de vapeur suit l’équation psychrométrique avec le coefficient ci-dessus, la saturation les formules de Sonntag&#xa0;; l’humidité relative vaut toujours sur l’eau liquide, même sous zéro.</translation>
     </message>
     <message>
         <source>Means are of observing hours, each hour weighted equally; they are not means over 24 hours. A mean is not given where %1 or more days are missing, or %2 or more in a row.</source>
-        <translation>Les moyennes sont celles des heures d’observation, chaque heure à poids égal ; ce ne sont pas des moyennes sur 24 heures. Pas de moyenne où %1 jours ou plus manquent, ou %2 de suite ou plus.</translation>
+        <translation>Les moyennes sont celles des heures d’observation, chaque heure à poids égal&#xa0;; ce ne sont pas des moyennes sur 24 heures. Pas de moyenne où %1 jours ou plus manquent, ou %2 de suite ou plus.</translation>
     </message>
     <message>
         <source>Set aside: readings judged doubtful or erroneous, readings marked so and not yet judged, and estimates. They stand above as read and stay out of means and extremes.</source>
-        <translation>Mis de côté : relevés jugés douteux ou erronés, relevés ainsi marqués et non encore jugés, et estimations. Ils figurent ci-dessus comme lus et restent hors des moyennes et extrêmes.</translation>
+        <translation>Mis de côté&#xa0;: relevés jugés douteux ou erronés, relevés ainsi marqués et non encore jugés, et estimations. Ils figurent ci-dessus comme lus et restent hors des moyennes et extrêmes.</translation>
     </message>
     <message>
         <source>How sure: a single relative humidity is good to %1 %</source>
-        <translation>Précision : une humidité relative isolée est bonne à %1 %</translation>
+        <translation>Précision&#xa0;: une humidité relative isolée est bonne à %1&#xa0;%</translation>
     </message>
     <message>
         <source>, a dew point to %1 %2</source>
-        <translation>, un point de rosée à %1 %2</translation>
+        <translation>, un point de rosée à %1&#xa0;%2</translation>
     </message>
     <message>
         <source> (k = 2, the month&apos;s median).</source>
@@ -3203,7 +3207,7 @@
     </message>
     <message>
         <source>n readings that count, of those expected; RH relative humidity; e vapour pressure in hPa; Td of e the dew point of its mean, Td dew point, in %1. At observing hours; a mean of observing hours weights them equally and is no mean over 24 hours. Where there is no mean the reason stands below.</source>
-        <translation>n relevés qui comptent, sur ceux attendus ; HR humidité relative ; e tension de vapeur en hPa ; Td de e le point de rosée de sa moyenne, Td point de rosée, en %1. Aux heures d’observation ; une moyenne des heures leur donne un poids égal et n’est pas une moyenne sur 24 heures. Où il n’y a pas de moyenne, la raison est dessous.</translation>
+        <translation>n relevés qui comptent, sur ceux attendus&#xa0;; HR humidité relative&#xa0;; e tension de vapeur en hPa&#xa0;; Td de e le point de rosée de sa moyenne, Td point de rosée, en %1. Aux heures d’observation&#xa0;; une moyenne des heures leur donne un poids égal et n’est pas une moyenne sur 24 heures. Où il n’y a pas de moyenne, la raison est dessous.</translation>
     </message>
     <message>
         <source>Mean of observing hours</source>
@@ -3215,48 +3219,48 @@
     </message>
     <message>
         <source>Year book · %1</source>
-        <translation>Annuaire · %1</translation>
+        <translation>Annuaire · %1</translation>
     </message>
 </context>
 <context>
     <name>ParagraphText</name>
     <message>
         <source>No humidity could be worked out at %1 in %2.</source>
-        <translation>Aucune humidité n’a pu être calculée à %1 en %2.</translation>
+        <translation>Aucune humidité n’a pu être calculée à %1 en %2.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
         <extracomment>several observing hours, &quot;7 h, 14 h and 21 h&quot;</extracomment>
-        <translation>%1 et %2</translation>
+        <translation>%1 et %2</translation>
     </message>
     <message>
         <source>%1 at %2 is not over, so there is no mean yet.</source>
-        <translation>%1 à %2 n’est pas fini, donc pas encore de moyenne.</translation>
+        <translation>%1 à %2 n’est pas fini, donc pas encore de moyenne.</translation>
     </message>
     <message>
         <source>%1 at %2:</source>
-        <translation>%1 à %2 :</translation>
+        <translation>%1 à %2&#xa0;:</translation>
     </message>
     <message>
         <source>In %1 the relative humidity at %2, read at %3, was %4 on average, and the dew point %5</source>
         <extracomment>%1 month, %2 station, %3 &quot;9 h and 21 h&quot;, %4 a humidity, %5 a temperature</extracomment>
-        <translation>En %1, l’humidité relative à %2, lue à %3, a été de %4 en moyenne, et le point de rosée de %5</translation>
+        <translation>En %1, l’humidité relative à %2, lue à %3, a été de %4 en moyenne, et le point de rosée de %5</translation>
     </message>
     <message>
         <source>; a single reading is sure to about %1 %2 and %3 %4</source>
-        <translation>; un relevé isolé est sûr à environ %1 %2 et %3 %4</translation>
+        <translation>; un relevé isolé est sûr à environ %1&#xa0;%2 et %3&#xa0;%4</translation>
     </message>
     <message>
         <source>The one reading that counts (%1) gave %2 and a dew point of %3.</source>
-        <translation>Le seul relevé qui compte (%1) a donné %2 et un point de rosée de %3.</translation>
+        <translation>Le seul relevé qui compte (%1) a donné %2 et un point de rosée de %3.</translation>
     </message>
     <message>
         <source>The driest reading, %1, came on %2, the dampest, %3, on %4.</source>
-        <translation>Le relevé le plus sec, %1, est venu le %2, le plus humide, %3, le %4.</translation>
+        <translation>Le relevé le plus sec, %1, est venu le %2, le plus humide, %3, le %4.</translation>
     </message>
     <message>
         <source>The dew point lay between %1 (%2) and %3 (%4).</source>
-        <translation>Le point de rosée a été entre %1 (%2) et %3 (%4).</translation>
+        <translation>Le point de rosée a été entre %1 (%2) et %3 (%4).</translation>
     </message>
     <message>
         <source>fog on one day</source>
@@ -3265,8 +3269,8 @@
     <message numerus="yes">
         <source>fog on %n days</source>
         <translation>
-            <numerusform>du brouillard %n jour</numerusform>
-            <numerusform>du brouillard %n jours</numerusform>
+            <numerusform>du brouillard %n jour</numerusform>
+            <numerusform>du brouillard %n jours</numerusform>
         </translation>
     </message>
     <message>
@@ -3276,7 +3280,8 @@
     <message numerus="yes">
         <source>%1 or more on %n days</source>
         <translation>
-            <numerusform>%1 ou plus %n jour || %1 ou plus %n jours</numerusform>
+            <numerusform>%1 ou plus %n jour</numerusform>
+            <numerusform>%1 ou plus %n jours</numerusform>
         </translation>
     </message>
     <message>
@@ -3286,12 +3291,13 @@
     <message numerus="yes">
         <source>%1 or less on %n days</source>
         <translation>
-            <numerusform>%1 ou moins %n jour || %1 ou moins %n jours</numerusform>
+            <numerusform>%1 ou moins %n jour</numerusform>
+            <numerusform>%1 ou moins %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>At observing hours there was %1.</source>
-        <translation>Aux heures d’observation il y a eu %1.</translation>
+        <translation>Aux heures d’observation il y a eu %1.</translation>
     </message>
     <message>
         <source>%1 missing</source>
@@ -3307,20 +3313,21 @@
     </message>
     <message>
         <source>None of the %1 readings is missing.</source>
-        <translation>Aucun des %1 relevés ne manque.</translation>
+        <translation>Aucun des %1 relevés ne manque.</translation>
     </message>
     <message>
         <source>Of %1 readings %2 count (%3).</source>
-        <translation>Sur %1 relevés, %2 comptent (%3).</translation>
+        <translation>Sur %1 relevés, %2 comptent (%3).</translation>
     </message>
     <message>
         <source>One reading was revised later; what was first written is kept.</source>
-        <translation>Un relevé a été révisé plus tard ; ce qui fut d’abord écrit est gardé.</translation>
+        <translation>Un relevé a été révisé plus tard&#xa0;; ce qui fut d’abord écrit est gardé.</translation>
     </message>
     <message numerus="yes">
         <source>%n readings were revised later; what was first written is kept.</source>
         <translation>
-            <numerusform>%n relevé a été révisé plus tard ; ce qui fut d’abord écrit est gardé. || %n relevés ont été révisés plus tard ; ce qui fut d’abord écrit est gardé.</numerusform>
+            <numerusform>%n relevé a été révisé plus tard&#xa0;; ce qui fut d’abord écrit est gardé.</numerusform>
+            <numerusform>%n relevés ont été révisés plus tard&#xa0;; ce qui fut d’abord écrit est gardé.</numerusform>
         </translation>
     </message>
     <message>
@@ -3330,12 +3337,13 @@
     <message numerus="yes">
         <source>%n marked readings are not yet judged and are left out.</source>
         <translation>
-            <numerusform>%n relevé marqué n’est pas encore jugé et reste de côté. || %n relevés marqués ne sont pas encore jugés et restent de côté.</numerusform>
+            <numerusform>%n relevé marqué n’est pas encore jugé et reste de côté.</numerusform>
+            <numerusform>%n relevés marqués ne sont pas encore jugés et restent de côté.</numerusform>
         </translation>
     </message>
     <message>
         <source>Worked out from a dry and a wet bulb read at fixed hours; these are not 24-hour means.</source>
-        <translation>Calculé d’un thermomètre sec et d’un mouillé lus à heures fixes ; ce ne sont pas des moyennes sur 24 heures.</translation>
+        <translation>Calculé d’un thermomètre sec et d’un mouillé lus à heures fixes&#xa0;; ce ne sont pas des moyennes sur 24 heures.</translation>
     </message>
     <message>
         <source>Station and readings are invented.</source>
@@ -3361,37 +3369,37 @@
     <name>QObject</name>
     <message>
         <source>undone: %1</source>
-        <translation>annulé : %1</translation>
+        <translation>annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>done again: %1</source>
-        <translation>refait : %1</translation>
+        <translation>refait&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 is a folder: choose a file in it.</source>
-        <translation>%1 est un dossier : y choisir un fichier.</translation>
+        <translation>%1 est un dossier&#xa0;: y choisir un fichier.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Check that you may read it, or choose another file.</source>
-        <translation>%1 ne peut être lu : %2. Vérifier le droit de le lire, ou choisir un autre fichier.</translation>
+        <translation>%1 ne peut être lu&#xa0;: %2. Vérifier le droit de le lire, ou choisir un autre fichier.</translation>
     </message>
     <message>
         <source>Bring in one table at a time; several files together only where they are of the Station Exchange Format.</source>
-        <translation>Reprendre un tableau à la fois ; plusieurs fichiers ensemble seulement au Station Exchange Format.</translation>
+        <translation>Reprendre un tableau à la fois&#xa0;; plusieurs fichiers ensemble seulement au Station Exchange Format.</translation>
     </message>
     <message>
         <source>Nothing was brought in. %1</source>
-        <translation>Rien n’a été repris. %1</translation>
+        <translation>Rien n’a été repris. %1</translation>
     </message>
     <message>
         <source>%1 could not be written: %2. Choose another folder or free some space, then try again.</source>
-        <translation>%1 n’a pu être écrit : %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
+        <translation>%1 n’a pu être écrit&#xa0;: %2. Choisir un autre dossier ou libérer de la place, puis réessayer.</translation>
     </message>
     <message numerus="yes">
         <source>Writing %n readings…</source>
         <translation>
-            <numerusform>Écriture de %n relevé…</numerusform>
-            <numerusform>Écriture de %n relevés…</numerusform>
+            <numerusform>Écriture de %n relevé…</numerusform>
+            <numerusform>Écriture de %n relevés…</numerusform>
         </translation>
     </message>
 </context>
@@ -3399,15 +3407,15 @@
     <name>RestoreText</name>
     <message>
         <source>%1 does not verify: choose another copy. (%2)</source>
-        <translation>%1 n’a pu être vérifié : choisir une autre copie. (%2)</translation>
+        <translation>%1 n’a pu être vérifié&#xa0;: choisir une autre copie. (%2)</translation>
     </message>
     <message>
         <source>%1 is sound: %2 in %3 revisions.</source>
-        <translation>%1 est intact : %2 en %3 versions.</translation>
+        <translation>%1 est intact&#xa0;: %2 en %3 versions.</translation>
     </message>
     <message>
         <source>It could not be held against the other book. %1</source>
-        <translation>La comparaison avec l’autre livre n’a pu se faire. %1</translation>
+        <translation>La comparaison avec l’autre livre n’a pu se faire. %1</translation>
     </message>
     <message>
         <source>It was not held against the other book to the end.</source>
@@ -3415,7 +3423,7 @@
     </message>
     <message>
         <source>Restored and verified: %1, %2.</source>
-        <translation>Restauré et vérifié : %1, %2.</translation>
+        <translation>Restauré et vérifié&#xa0;: %1, %2.</translation>
     </message>
 </context>
 <context>
@@ -3433,7 +3441,7 @@
     <message>
         <source>%1 – %2</source>
         <extracomment>a span from one month into another: 28 Jan – 2 Feb 1881</extracomment>
-        <translation>%1 – %2</translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>1 reading</source>
@@ -3442,13 +3450,14 @@
     <message numerus="yes">
         <source>%n readings</source>
         <translation>
-            <numerusform>%n relevé || %n relevés</numerusform>
+            <numerusform>%n relevé</numerusform>
+            <numerusform>%n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
         <extracomment>what is asked, how many readings, when</extracomment>
-        <translation>%1, %2, %3</translation>
+        <translation>%1, %2, %3</translation>
     </message>
 </context>
 <context>
@@ -3507,11 +3516,11 @@
     </message>
     <message>
         <source>salvage: bytes of this reading changed in the damaged book, so that it may not be what was read</source>
-        <translation>sauvetage : des octets de ce relevé ont changé dans le livre endommagé, il peut n’être pas ce qui a été lu</translation>
+        <translation>sauvetage&#xa0;: des octets de ce relevé ont changé dans le livre endommagé, il peut n’être pas ce qui a été lu</translation>
     </message>
     <message>
         <source>salvage: a reading written later stands at this hour; what withdrew or moved this one is lost</source>
-        <translation>sauvetage : un relevé écrit plus tard est à cette heure ; ce qui a retiré ou déplacé celui-ci est perdu</translation>
+        <translation>sauvetage&#xa0;: un relevé écrit plus tard est à cette heure&#xa0;; ce qui a retiré ou déplacé celui-ci est perdu</translation>
     </message>
     <message>
         <source>Salvaged station, its facts lost</source>
@@ -3519,51 +3528,51 @@
     </message>
     <message>
         <source>%1 and %2 more</source>
-        <translation>%1 et %2 autres</translation>
+        <translation>%1 et %2 autres</translation>
     </message>
     <message>
         <source>Stopped: there is no new book, and the damaged one is as it was.</source>
-        <translation>Arrêté : il n’y a pas de nouveau livre, et l’endommagé est comme il était.</translation>
+        <translation>Arrêté&#xa0;: il n’y a pas de nouveau livre, et l’endommagé est comme il était.</translation>
     </message>
     <message>
         <source>Everything came back: all %1 revisions are there and proved.</source>
-        <translation>Tout est revenu : les %1 versions sont là et prouvées.</translation>
+        <translation>Tout est revenu&#xa0;: les %1 versions sont là et prouvées.</translation>
     </message>
     <message>
         <source>%1 of %2 revisions came back, %3 of them proved to be as they were written.</source>
-        <translation>%1 versions sur %2 sont revenues, dont %3 prouvées comme écrites.</translation>
+        <translation>%1 versions sur %2 sont revenues, dont %3 prouvées comme écrites.</translation>
     </message>
     <message>
         <source>Revisions that can&apos;t be read and are lost: %1 (number %2). Look for them in the newest copy that verifies, or in the paper register.</source>
-        <translation>Versions illisibles et perdues : %1 (numéro %2). Les chercher dans la copie vérifiée la plus récente ou dans le registre papier.</translation>
+        <translation>Versions illisibles et perdues&#xa0;: %1 (numéro %2). Les chercher dans la copie vérifiée la plus récente ou dans le registre papier.</translation>
     </message>
     <message>
         <source>Revisions that came in altered, as they now read: %1 (number %2).</source>
-        <translation>Versions revenues altérées, comme elles se lisent maintenant : %1 (numéro %2).</translation>
+        <translation>Versions revenues altérées, comme elles se lisent maintenant&#xa0;: %1 (numéro %2).</translation>
     </message>
     <message>
         <source>Altered readings that are judged doubtful: %1. Compare them with the paper register, correct them, or judge them sound.</source>
-        <translation>Relevés altérés, jugés douteux : %1. Les comparer au registre papier, les corriger ou les juger valables.</translation>
+        <translation>Relevés altérés, jugés douteux&#xa0;: %1. Les comparer au registre papier, les corriger ou les juger valables.</translation>
     </message>
     <message>
         <source>Facts of the station are altered (%1): check them on the pages Station and Instruments.</source>
-        <translation>Des faits de la station sont altérés (%1) : les vérifier sur les pages Station et Instruments.</translation>
+        <translation>Des faits de la station sont altérés (%1)&#xa0;: les vérifier sur les pages Station et Instruments.</translation>
     </message>
     <message>
         <source>Revisions that can&apos;t be proved, since the one before is hurt: %1 (number %2). Nothing says that they changed.</source>
-        <translation>Versions qui ne peuvent être prouvées, la précédente étant abîmée : %1 (numéro %2). Rien ne dit qu’elles ont changé.</translation>
+        <translation>Versions qui ne peuvent être prouvées, la précédente étant abîmée&#xa0;: %1 (numéro %2). Rien ne dit qu’elles ont changé.</translation>
     </message>
     <message>
         <source>Readings that became extra ones, judged doubtful: %1. A reading written later stands at their hour, and what withdrew or moved them is lost: withdraw them or give them another hour.</source>
-        <translation>Relevés devenus hors heure, jugés douteux : %1. Un relevé écrit plus tard est à leur heure, et ce qui les a retirés ou déplacés est perdu : les retirer ou leur donner une autre heure.</translation>
+        <translation>Relevés devenus hors heure, jugés douteux&#xa0;: %1. Un relevé écrit plus tard est à leur heure, et ce qui les a retirés ou déplacés est perdu&#xa0;: les retirer ou leur donner une autre heure.</translation>
     </message>
     <message>
         <source>The station&apos;s name is lost: enter it, and what else is missing, on the pages Station and Instruments.</source>
-        <translation>Le nom de la station est perdu : l’inscrire, avec ce qui manque encore, sur les pages Station et Instruments.</translation>
+        <translation>Le nom de la station est perdu&#xa0;: l’inscrire, avec ce qui manque encore, sur les pages Station et Instruments.</translation>
     </message>
     <message>
         <source>%1 of %2 pages of the file could not be read as what they should be.</source>
-        <translation>%1 pages sur %2 du fichier n’ont pu être lues comme ce qu’elles devraient être.</translation>
+        <translation>%1 pages sur %2 du fichier n’ont pu être lues comme ce qu’elles devraient être.</translation>
     </message>
     <message>
         <source>A write that had been interrupted was taken back, as opening the book would have done.</source>
@@ -3582,11 +3591,11 @@
     </message>
     <message>
         <source>Dry %1</source>
-        <translation>Sec %1</translation>
+        <translation>Sec %1</translation>
     </message>
     <message>
         <source>Wet %1</source>
-        <translation>Mouillé %1</translation>
+        <translation>Mouillé %1</translation>
     </message>
     <message>
         <source>Dry less wet</source>
@@ -3606,15 +3615,15 @@
     </message>
     <message>
         <source>Relative humidity in %, ice on the wick</source>
-        <translation>Humidité relative en %, glace sur la mousseline</translation>
+        <translation>Humidité relative en&#xa0;%, glace sur la mousseline</translation>
     </message>
     <message>
         <source>Relative humidity in %</source>
-        <translation>Humidité relative en %</translation>
+        <translation>Humidité relative en&#xa0;%</translation>
     </message>
     <message>
         <source>Down: the dry bulb in %1. Across: dry less wet in %1. Where your row and your column meet stands the humidity.</source>
-        <translation>Vers le bas : le sec en %1. En travers : sec moins mouillé en %1. Où la ligne et la colonne se rencontrent se trouve l’humidité.</translation>
+        <translation>Vers le bas&#xa0;: le sec en %1. En travers&#xa0;: sec moins mouillé en %1. Où la ligne et la colonne se rencontrent se trouve l’humidité.</translation>
     </message>
     <message>
         <source>Answers</source>
@@ -3626,31 +3635,31 @@
     </message>
     <message>
         <source>The middle value stays where it is when a few go wrong; the mean would move with them. Pairs differ because thermometers, wicks, places and eyes do.</source>
-        <translation>La valeur médiane reste où elle est quand quelques-unes sont fausses ; la moyenne bougerait avec elles. Les couples diffèrent parce que thermomètres, mousselines, lieux et yeux diffèrent.</translation>
+        <translation>La valeur médiane reste où elle est quand quelques-unes sont fausses&#xa0;; la moyenne bougerait avec elles. Les couples diffèrent parce que thermomètres, mousselines, lieux et yeux diffèrent.</translation>
     </message>
     <message>
         <source>1. Write all humidities in order, lowest first. Which one stands in the middle?</source>
-        <translation>1. Écrire toutes les humidités dans l’ordre, la plus basse d’abord. Laquelle est au milieu ?</translation>
+        <translation>1. Écrire toutes les humidités dans l’ordre, la plus basse d’abord. Laquelle est au milieu&#xa0;?</translation>
     </message>
     <message>
         <source>2. Between which two values does the middle half of the class lie?</source>
-        <translation>2. Entre quelles deux valeurs se trouve la moitié centrale de la classe ?</translation>
+        <translation>2. Entre quelles deux valeurs se trouve la moitié centrale de la classe&#xa0;?</translation>
     </message>
     <message>
         <source>3. Whose pair is far from the others? What may have happened? How would you find out?</source>
-        <translation>3. À qui est le couple loin des autres ? Qu’a-t-il pu arriver ? Comment le découvrir ?</translation>
+        <translation>3. À qui est le couple loin des autres&#xa0;? Qu’a-t-il pu arriver&#xa0;? Comment le découvrir&#xa0;?</translation>
     </message>
     <message>
         <source>4. Compare the mean with the middle value. Which of them moves when one wick is dry?</source>
-        <translation>4. Comparer la moyenne et la médiane. Laquelle bouge quand une mousseline est sèche ?</translation>
+        <translation>4. Comparer la moyenne et la médiane. Laquelle bouge quand une mousseline est sèche&#xa0;?</translation>
     </message>
     <message>
         <source>How damp is the air? Answers</source>
-        <translation>L’air est-il humide ? Réponses</translation>
+        <translation>L’air est-il humide&#xa0;? Réponses</translation>
     </message>
     <message>
         <source>How damp is the air? Work sheet</source>
-        <translation>L’air est-il humide ? Feuille d’exercices</translation>
+        <translation>L’air est-il humide&#xa0;? Feuille d’exercices</translation>
     </message>
     <message>
         <source>Date ____________   Time ____________   Place ______________________________</source>
@@ -3662,14 +3671,14 @@
     </message>
     <message>
         <source>Table and answers hold for this instrument (%1) and %2 hPa.</source>
-        <translation>Table et réponses valent pour cet instrument (%1) et %2 hPa.</translation>
+        <translation>Table et réponses valent pour cet instrument (%1) et %2&#xa0;hPa.</translation>
     </message>
 </context>
 <context>
     <name>SheetWords</name>
     <message>
         <source>Before printing · %1</source>
-        <translation>Avant l’impression · %1</translation>
+        <translation>Avant l’impression · %1</translation>
     </message>
     <message>
         <source>Sent to the printer.</source>
@@ -3677,7 +3686,7 @@
     </message>
     <message>
         <source>The printer took nothing: look whether it is on, and try again.</source>
-        <translation>L’imprimante n’a rien pris : regarder si elle est allumée, et réessayer.</translation>
+        <translation>L’imprimante n’a rien pris&#xa0;: regarder si elle est allumée, et réessayer.</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
@@ -3685,7 +3694,7 @@
     </message>
     <message>
         <source>Written to %1.</source>
-        <translation>Écrit dans %1.</translation>
+        <translation>Écrit dans %1.</translation>
     </message>
 </context>
 <context>
@@ -3728,15 +3737,15 @@
     </message>
     <message>
         <source>mean relative humidity, %</source>
-        <translation>humidité relative moyenne, %</translation>
+        <translation>humidité relative moyenne,&#xa0;%</translation>
     </message>
     <message>
         <source>highest relative humidity, %</source>
-        <translation>humidité relative maximale, %</translation>
+        <translation>humidité relative maximale,&#xa0;%</translation>
     </message>
     <message>
         <source>lowest relative humidity, %</source>
-        <translation>humidité relative minimale, %</translation>
+        <translation>humidité relative minimale,&#xa0;%</translation>
     </message>
     <message>
         <source>highest dew point, °C</source>
@@ -3761,7 +3770,8 @@
     <message numerus="yes">
         <source>%n readings revised</source>
         <translation>
-            <numerusform>%n relevé révisé || %n relevés révisés</numerusform>
+            <numerusform>%n relevé révisé</numerusform>
+            <numerusform>%n relevés révisés</numerusform>
         </translation>
     </message>
     <message>
@@ -3771,7 +3781,8 @@
     <message numerus="yes">
         <source>%n readings added</source>
         <translation>
-            <numerusform>%n relevé ajouté || %n relevés ajoutés</numerusform>
+            <numerusform>%n relevé ajouté</numerusform>
+            <numerusform>%n relevés ajoutés</numerusform>
         </translation>
     </message>
     <message>
@@ -3781,17 +3792,18 @@
     <message numerus="yes">
         <source>%n readings taken out</source>
         <translation>
-            <numerusform>%n relevé ôté || %n relevés ôtés</numerusform>
+            <numerusform>%n relevé ôté</numerusform>
+            <numerusform>%n relevés ôtés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 %2 → %3</source>
         <extracomment>%1 a number&apos;s name, %2 and %3 its value as signed and now</extracomment>
-        <translation>%1 %2 → %3</translation>
+        <translation>%1&#xa0;%2 → %3</translation>
     </message>
     <message>
         <source>at %1 %2</source>
-        <translation>à %1 %2</translation>
+        <translation>à %1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 more</source>
@@ -3800,15 +3812,15 @@
     <message>
         <source>Signed off by %1 on %2.</source>
         <extracomment>%1 initials or a name, %2 a date</extracomment>
-        <translation>Visé par %1 le %2.</translation>
+        <translation>Visé par %1 le %2.</translation>
     </message>
     <message>
         <source>Note: %1.</source>
-        <translation>Note : %1.</translation>
+        <translation>Note&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Queries then open: %1.</source>
-        <translation>Questions alors ouvertes : %1.</translation>
+        <translation>Questions alors ouvertes&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Nothing has changed since.</source>
@@ -3816,7 +3828,7 @@
     </message>
     <message>
         <source>Changed since it was signed: %1.</source>
-        <translation>Changé depuis le visa : %1.</translation>
+        <translation>Changé depuis le visa&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -3943,11 +3955,11 @@
     </message>
     <message>
         <source>Two columns can&apos;t be the same: choose “left aside” for one of them.</source>
-        <translation>Deux colonnes ne peuvent être la même : choisir « laissé de côté » pour l’une.</translation>
+        <translation>Deux colonnes ne peuvent être la même&#xa0;: choisir «&#xa0;laissé de côté&#xa0;» pour l’une.</translation>
     </message>
     <message>
         <source>%1 has more than %2 lines, too many to be shown one by one: bring it in with the command wickbook import, or in parts.</source>
-        <translation>%1 a plus de %2 lignes, trop pour les montrer une à une : le reprendre par la commande wickbook import, ou par parties.</translation>
+        <translation>%1 a plus de %2 lignes, trop pour les montrer une à une&#xa0;: le reprendre par la commande wickbook import, ou par parties.</translation>
     </message>
     <message>
         <source>new</source>
@@ -3963,15 +3975,15 @@
     </message>
     <message>
         <source>conflict: kept</source>
-        <translation>conflit : gardé</translation>
+        <translation>conflit&#xa0;: gardé</translation>
     </message>
     <message>
         <source>conflict: revised</source>
-        <translation>conflit : révisé</translation>
+        <translation>conflit&#xa0;: révisé</translation>
     </message>
     <message>
         <source>conflict: left out</source>
-        <translation>conflit : laissé</translation>
+        <translation>conflit&#xa0;: laissé</translation>
     </message>
     <message>
         <source>left out</source>
@@ -3979,19 +3991,19 @@
     </message>
     <message>
         <source>“%1” came twice that night, when the clocks went back: say above which is meant.</source>
-        <translation>« %1 » est venu deux fois cette nuit-là, quand les horloges ont été retardées : dire ci-dessus lequel vaut.</translation>
+        <translation>« %1&#xa0;» est venu deux fois cette nuit-là, quand les horloges ont été retardées&#xa0;: dire ci-dessus lequel vaut.</translation>
     </message>
     <message>
         <source>“%1” can be read as day and month or as month and day: say above which.</source>
-        <translation>« %1 » se lit comme jour et mois ou comme mois et jour : dire ci-dessus ce qui vaut.</translation>
+        <translation>« %1&#xa0;» se lit comme jour et mois ou comme mois et jour&#xa0;: dire ci-dessus ce qui vaut.</translation>
     </message>
     <message>
         <source>The bulbs agree; the file differs in what stands beside them.</source>
-        <translation>Les thermomètres s’accordent ; le fichier diffère par ce qui est à côté.</translation>
+        <translation>Les thermomètres s’accordent&#xa0;; le fichier diffère par ce qui est à côté.</translation>
     </message>
     <message>
         <source>The book has %1, the file %2.</source>
-        <translation>Le livre a %1, le fichier %2.</translation>
+        <translation>Le livre a %1, le fichier %2.</translation>
     </message>
     <message>
         <source>The old one stays in the history.</source>
@@ -4019,7 +4031,7 @@
     </message>
     <message>
         <source>The first %1 lines of a long file</source>
-        <translation>Les %1 premières lignes d’un long fichier</translation>
+        <translation>Les %1 premières lignes d’un long fichier</translation>
     </message>
     <message>
         <source>One line</source>
@@ -4028,7 +4040,8 @@
     <message numerus="yes">
         <source>%1 lines</source>
         <translation>
-            <numerusform>%1 ligne || %1 lignes</numerusform>
+            <numerusform>%1 ligne</numerusform>
+            <numerusform>%1 lignes</numerusform>
         </translation>
     </message>
     <message>
@@ -4048,15 +4061,15 @@
     <name>TakenText</name>
     <message>
         <source>%1 is open in another window, which was brought forward: go on there.</source>
-        <translation>%1 est ouvert dans une autre fenêtre, mise au premier plan : continuer là.</translation>
+        <translation>%1 est ouvert dans une autre fenêtre, mise au premier plan&#xa0;: continuer là.</translation>
     </message>
     <message>
         <source>%1 is open in another window and can only be read here: close it there, then open it here again.</source>
-        <translation>%1 est ouvert dans une autre fenêtre et ne peut qu’être lu ici : le fermer là, puis le rouvrir ici.</translation>
+        <translation>%1 est ouvert dans une autre fenêtre et ne peut qu’être lu ici&#xa0;: le fermer là, puis le rouvrir ici.</translation>
     </message>
     <message>
         <source>%1 is open on the computer %2 and can only be read here: close it there, then open it here again.</source>
-        <translation>%1 est ouvert sur l’ordinateur %2 et ne peut qu’être lu ici : le fermer là, puis le rouvrir ici.</translation>
+        <translation>%1 est ouvert sur l’ordinateur %2 et ne peut qu’être lu ici&#xa0;: le fermer là, puis le rouvrir ici.</translation>
     </message>
 </context>
 <context>
@@ -4087,11 +4100,11 @@
     </message>
     <message>
         <source>A fan draws air past both bulbs at 2.5 m/s or more.</source>
-        <translation>Un ventilateur fait passer l’air sur les deux thermomètres à 2,5 m/s ou plus.</translation>
+        <translation>Un ventilateur fait passer l’air sur les deux thermomètres à 2,5&#xa0;m/s ou plus.</translation>
     </message>
     <message>
         <source>The frame is whirled by hand, 3 m/s or more at the bulbs.</source>
-        <translation>Le cadre est tourné à la main, à 3 m/s ou plus aux thermomètres.</translation>
+        <translation>Le cadre est tourné à la main, à 3&#xa0;m/s ou plus aux thermomètres.</translation>
     </message>
     <message>
         <source>A sling with the coefficient of the older US tables.</source>
@@ -4099,7 +4112,7 @@
     </message>
     <message>
         <source>Both thermometers hang in a louvred screen, in natural air of about 1 m/s.</source>
-        <translation>Les deux thermomètres sont dans un abri à persiennes, dans un air naturel d’environ 1 m/s.</translation>
+        <translation>Les deux thermomètres sont dans un abri à persiennes, dans un air naturel d’environ 1&#xa0;m/s.</translation>
     </message>
     <message>
         <source>No ventilation. The humidity is only a rough guide.</source>
@@ -4239,15 +4252,15 @@
     </message>
     <message>
         <source>No mean: %1 or more days are missing (%2).</source>
-        <translation>Pas de moyenne : %1 jours ou plus manquent (%2).</translation>
+        <translation>Pas de moyenne&#xa0;: %1 jours ou plus manquent (%2).</translation>
     </message>
     <message>
         <source>No mean: %1 or more days in a row are missing (%2).</source>
-        <translation>Pas de moyenne : %1 jours de suite ou plus manquent (%2).</translation>
+        <translation>Pas de moyenne&#xa0;: %1 jours de suite ou plus manquent (%2).</translation>
     </message>
     <message>
         <source>No mean: nothing was read.</source>
-        <translation>Pas de moyenne : rien n’a été lu.</translation>
+        <translation>Pas de moyenne&#xa0;: rien n’a été lu.</translation>
     </message>
     <message>
         <source>invented station</source>
@@ -4255,19 +4268,19 @@
     </message>
     <message>
         <source>Whirl in clear space, away from people, walls and glasses: keep 1.5 m clear. Check the cord, the swivel and the binding first. Not in a thunderstorm, and mind the ground underfoot.</source>
-        <translation>Tourner en espace dégagé, loin des gens, des murs et des verres : 1,5 m de libre. Vérifier d’abord le cordon, l’émerillon et les ligatures. Pas par orage, et attention où l’on met les pieds.</translation>
+        <translation>Tourner en espace dégagé, loin des gens, des murs et des verres&#xa0;: 1,5&#xa0;m de libre. Vérifier d’abord le cordon, l’émerillon et les ligatures. Pas par orage, et attention où l’on met les pieds.</translation>
     </message>
     <message>
         <source>Broken glass cuts. Spilled mercury is poisonous: leave the room, air it, use neither broom nor vacuum cleaner, and follow your local rules for disposal. Prefer spirit thermometers.</source>
-        <translation>Le verre brisé coupe. Le mercure répandu est un poison : quitter la pièce, aérer, n’employer ni balai ni aspirateur, et suivre les règles locales pour l’éliminer. Préférer les thermomètres à alcool.</translation>
+        <translation>Le verre brisé coupe. Le mercure répandu est un poison&#xa0;: quitter la pièce, aérer, n’employer ni balai ni aspirateur, et suivre les règles locales pour l’éliminer. Préférer les thermomètres à alcool.</translation>
     </message>
     <message>
         <source>In frost look out for ice on the path, the ladder and the screen; in heat, for yourself.</source>
-        <translation>Par gel, attention à la glace sur le chemin, l’échelle et l’abri ; par chaleur, à vous-même.</translation>
+        <translation>Par gel, attention à la glace sur le chemin, l’échelle et l’abri&#xa0;; par chaleur, à vous-même.</translation>
     </message>
     <message>
         <source>These numbers serve a weather register. They are not for aviation, heat stress, spraying, burning, frost protection, food or process safety, medical or legal decisions, nor for claims of records: those need instruments and people licensed for them.</source>
-        <translation>Ces nombres servent à un registre météorologique. Ils ne sont pas faits pour l’aviation, le stress thermique, les traitements, les brûlages, la protection contre le gel, la sécurité des aliments ou des procédés, des décisions médicales ou légales, ni pour attester des records : cela demande des instruments et des gens habilités.</translation>
+        <translation>Ces nombres servent à un registre météorologique. Ils ne sont pas faits pour l’aviation, le stress thermique, les traitements, les brûlages, la protection contre le gel, la sécurité des aliments ou des procédés, des décisions médicales ou légales, ni pour attester des records&#xa0;: cela demande des instruments et des gens habilités.</translation>
     </message>
 </context>
 <context>
@@ -4275,70 +4288,70 @@
     <message>
         <source>normal of %1 years</source>
         <extracomment>%1 number of years</extracomment>
-        <translation>normale de %1 ans</translation>
+        <translation>normale de %1 ans</translation>
     </message>
     <message>
         <source>average of %1 other years</source>
-        <translation>moyenne de %1 autres années</translation>
+        <translation>moyenne de %1 autres années</translation>
     </message>
     <message>
         <source>That is about as usual at this station (%1: %2).</source>
         <extracomment>%1 &quot;average of 12 other years&quot;, %2 a humidity</extracomment>
-        <translation>C’est à peu près comme d’habitude à cette station (%1 : %2).</translation>
+        <translation>C’est à peu près comme d’habitude à cette station (%1&#xa0;: %2).</translation>
     </message>
     <message>
         <source>It was drier than usual at this station (%1: %2).</source>
-        <translation>C’était plus sec que d’habitude à cette station (%1 : %2).</translation>
+        <translation>C’était plus sec que d’habitude à cette station (%1&#xa0;: %2).</translation>
     </message>
     <message>
         <source>It was moister than usual at this station (%1: %2).</source>
-        <translation>C’était plus humide que d’habitude à cette station (%1 : %2).</translation>
+        <translation>C’était plus humide que d’habitude à cette station (%1&#xa0;: %2).</translation>
     </message>
     <message>
         <source>It was the driest such month of this station&apos;s record (%1: %2; until now %3 with %4).</source>
         <extracomment>%1 and %2 as above, %3 a year, %4 its humidity</extracomment>
-        <translation>C’était le mois le plus sec de ce nom dans la série de cette station (%1 : %2 ; jusqu’ici %3 avec %4).</translation>
+        <translation>C’était le mois le plus sec de ce nom dans la série de cette station (%1&#xa0;: %2&#xa0;; jusqu’ici %3 avec %4).</translation>
     </message>
     <message>
         <source>It was the moistest such month of this station&apos;s record (%1: %2; until now %3 with %4).</source>
-        <translation>C’était le mois le plus humide de ce nom dans la série de cette station (%1 : %2 ; jusqu’ici %3 avec %4).</translation>
+        <translation>C’était le mois le plus humide de ce nom dans la série de cette station (%1&#xa0;: %2&#xa0;; jusqu’ici %3 avec %4).</translation>
     </message>
     <message>
         <source>The air held more vapour than usual: the dew point&apos;s average is %1.</source>
-        <translation>L’air contenait plus de vapeur que d’habitude : la moyenne du point de rosée est %1.</translation>
+        <translation>L’air contenait plus de vapeur que d’habitude&#xa0;: la moyenne du point de rosée est %1.</translation>
     </message>
     <message>
         <source>The air held less vapour than usual: the dew point&apos;s average is %1.</source>
-        <translation>L’air contenait moins de vapeur que d’habitude : la moyenne du point de rosée est %1.</translation>
+        <translation>L’air contenait moins de vapeur que d’habitude&#xa0;: la moyenne du point de rosée est %1.</translation>
     </message>
     <message>
         <source>No station average of this month yet: it takes %1 other years with a mean, at the same place and hours, and there are %2.</source>
-        <translation>Pas encore de moyenne de la station pour ce mois : il faut %1 autres années avec une moyenne, au même lieu et aux mêmes heures, et il y en a %2.</translation>
+        <translation>Pas encore de moyenne de la station pour ce mois&#xa0;: il faut %1 autres années avec une moyenne, au même lieu et aux mêmes heures, et il y en a %2.</translation>
     </message>
     <message>
         <source>RH %1</source>
-        <translation>HR %1</translation>
+        <translation>HR %1</translation>
     </message>
     <message>
         <source>dew point %1</source>
-        <translation>point de rosée %1</translation>
+        <translation>point de rosée %1</translation>
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation>tension de vapeur %1 hPa</translation>
+        <translation>tension de vapeur %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>%1 hPa</source>
-        <translation>%1 hPa</translation>
+        <translation>%1&#xa0;hPa</translation>
     </message>
     <message>
         <source>This month here, %1: %2.</source>
         <extracomment>%1 &quot;average of 12 other years&quot;, %2 its numbers</extracomment>
-        <translation>Ce mois ici, %1 : %2.</translation>
+        <translation>Ce mois ici, %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Departure: %1.</source>
-        <translation>Écart : %1.</translation>
+        <translation>Écart&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -4365,31 +4378,31 @@
     </message>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>%1 °F, that is %2</source>
-        <translation>%1 °F, soit %2</translation>
+        <translation>%1&#xa0;°F, soit %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: read %2 %3, correction %4 %3, so %5</source>
-        <translation>%1 : lu %2 %3, correction %4 %3, donc %5</translation>
+        <translation>%1&#xa0;: lu %2&#xa0;%3, correction %4&#xa0;%3, donc %5</translation>
     </message>
     <message>
         <source>The wet bulb stands above the dry bulb within the reading&apos;s error: the air is taken as saturated, and e is what it can hold at the dry bulb.</source>
-        <translation>Le mouillé est au-dessus du sec dans l’erreur de lecture : l’air compte comme saturé, et e est ce qu’il peut contenir au thermomètre sec.</translation>
+        <translation>Le mouillé est au-dessus du sec dans l’erreur de lecture&#xa0;: l’air compte comme saturé, et e est ce qu’il peut contenir au thermomètre sec.</translation>
     </message>
     <message>
         <source>e = f·e&lt;sub&gt;w&lt;/sub&gt;(t) = %1 × %2 = &lt;b&gt;%3 hPa&lt;/b&gt;</source>
-        <translation>e = f·e&lt;sub&gt;w&lt;/sub&gt;(t) = %1 × %2 = &lt;b&gt;%3 hPa&lt;/b&gt;</translation>
+        <translation>e = f·e&lt;sub&gt;w&lt;/sub&gt;(t) = %1 × %2 = &lt;b&gt;%3 hPa&lt;/b&gt;</translation>
     </message>
     <message>
         <source>Over the wet bulb, %1 °C, %2: e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</source>
-        <translation>Sur le mouillé, %1 °C, %2 : e&lt;sub&gt;s&lt;/sub&gt; = %3 hPa</translation>
+        <translation>Sur le mouillé, %1&#xa0;°C, %2&#xa0;: e&lt;sub&gt;s&lt;/sub&gt; = %3&#xa0;hPa</translation>
     </message>
     <message>
         <source>ice</source>
@@ -4405,15 +4418,15 @@
     </message>
     <message>
         <source>e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = &lt;b&gt;%7 hPa&lt;/b&gt;</source>
-        <translation>e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = &lt;b&gt;%7 hPa&lt;/b&gt;</translation>
+        <translation>e = %1 × %2 − %3 × 10⁻⁴ × %4 × (%5 − %6) = &lt;b&gt;%7 hPa&lt;/b&gt;</translation>
     </message>
     <message>
         <source>Dew point: where %1 hPa would be saturation over water: %2</source>
-        <translation>Point de rosée : où %1 hPa seraient la saturation sur l’eau : %2</translation>
+        <translation>Point de rosée&#xa0;: où %1&#xa0;hPa seraient la saturation sur l’eau&#xa0;: %2</translation>
     </message>
     <message>
         <source>Frost point: where it would be saturation over ice: %1</source>
-        <translation>Point de gelée : où ce serait la saturation sur la glace : %1</translation>
+        <translation>Point de gelée&#xa0;: où ce serait la saturation sur la glace&#xa0;: %1</translation>
     </message>
     <message>
         <source>Dry bulb</source>
@@ -4425,11 +4438,11 @@
     </message>
     <message>
         <source>Saturated at the dry bulb, %1 °C, over water: e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</source>
-        <translation>Saturé au sec, %1 °C, sur l’eau : e&lt;sub&gt;w&lt;/sub&gt; = %2 hPa</translation>
+        <translation>Saturé au sec, %1&#xa0;°C, sur l’eau&#xa0;: e&lt;sub&gt;w&lt;/sub&gt; = %2&#xa0;hPa</translation>
     </message>
     <message>
         <source>Relative humidity = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4 %&lt;/b&gt;</source>
-        <translation>Humidité relative = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4 %&lt;/b&gt;</translation>
+        <translation>Humidité relative = 100 × %1 ÷ (%2 × %3) = &lt;b&gt;%4&#xa0;%&lt;/b&gt;</translation>
     </message>
     <message>
         <source>each by itself (one standard uncertainty)</source>
@@ -4437,7 +4450,7 @@
     </message>
     <message>
         <source>together, twice the root of the squares: ±</source>
-        <translation>ensemble, deux fois la racine des carrés : ±</translation>
+        <translation>ensemble, deux fois la racine des carrés&#xa0;: ±</translation>
     </message>
     <message>
         <source>dry ↓ depression →</source>
@@ -4449,15 +4462,15 @@
     </message>
     <message>
         <source>Relative humidity in %, wick as ice, at %1 hPa, degrees in %2.</source>
-        <translation>Humidité relative en %, mousseline en glace, à %1 hPa, degrés en %2.</translation>
+        <translation>Humidité relative en&#xa0;%, mousseline en glace, à %1&#xa0;hPa, degrés en %2.</translation>
     </message>
     <message>
         <source>Relative humidity in %, wick as water, at %1 hPa, degrees in %2.</source>
-        <translation>Humidité relative en %, mousseline en eau, à %1 hPa, degrés en %2.</translation>
+        <translation>Humidité relative en&#xa0;%, mousseline en eau, à %1&#xa0;hPa, degrés en %2.</translation>
     </message>
     <message>
         <source>The cell is empty: there is no air with this depression.</source>
-        <translation>La cellule est vide : il n’y a pas d’air avec cet écart.</translation>
+        <translation>La cellule est vide&#xa0;: il n’y a pas d’air avec cet écart.</translation>
     </message>
     <message>
         <source>The reading&apos;s own row and column stand between the printed ones.</source>
@@ -4477,22 +4490,22 @@
     </message>
     <message>
         <source>The working: %1</source>
-        <translation>Le calcul : %1</translation>
+        <translation>Le calcul&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>YearsText</name>
     <message>
         <source>Relative humidity, %</source>
-        <translation>Humidité relative, %</translation>
+        <translation>Humidité relative,&#xa0;%</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation>Point de rosée, %1</translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>%1 to %2, other years: %3</source>
-        <translation>%1 à %2, autres années : %3</translation>
+        <translation>%1 à %2, autres années&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -4504,11 +4517,11 @@
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation>Humidité relative, %</translation>
+        <translation>Humidité relative,&#xa0;%</translation>
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation>Point de rosée, %1</translation>
+        <translation>Point de rosée, %1</translation>
     </message>
 </context>
 <context>
@@ -4642,7 +4655,7 @@
     <message>
         <source>p. %1</source>
         <extracomment>page of a paper register</extracomment>
-        <translation>p. %1</translation>
+        <translation>p. %1</translation>
     </message>
 </context>
 <context>
@@ -4655,7 +4668,7 @@
     <message>
         <source>%1 · %2</source>
         <extracomment>%1 the station, %2 a month and its year</extracomment>
-        <translation>%1 · %2</translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Relative humidity and dew point at observing hours</source>
@@ -4666,11 +4679,11 @@
     <name>settings</name>
     <message>
         <source>What the window remembers (%1) can&apos;t be read, nor put aside: books are not concerned, but the window begins with its usual settings. Delete the file.</source>
-        <translation>Ce dont la fenêtre se souvient (%1) ne peut être ni lu ni mis de côté : les livres ne sont pas concernés, mais la fenêtre commence avec les réglages habituels. Supprimer le fichier.</translation>
+        <translation>Ce dont la fenêtre se souvient (%1) ne peut être ni lu ni mis de côté&#xa0;: les livres ne sont pas concernés, mais la fenêtre commence avec les réglages habituels. Supprimer le fichier.</translation>
     </message>
     <message>
         <source>What the window remembers (%1) could not be read and was put aside: books are not concerned. The window begins with its usual settings; open the book again.</source>
-        <translation>Ce dont la fenêtre se souvient (%1) n’a pu être lu et a été mis de côté : les livres ne sont pas concernés. La fenêtre commence avec les réglages habituels ; rouvrir le livre.</translation>
+        <translation>Ce dont la fenêtre se souvient (%1) n’a pu être lu et a été mis de côté&#xa0;: les livres ne sont pas concernés. La fenêtre commence avec les réglages habituels&#xa0;; rouvrir le livre.</translation>
     </message>
 </context>
 <context>
@@ -4682,7 +4695,7 @@
     <message>
         <source>%1 h</source>
         <extracomment>%1 is an hour of the day, 9 or 9:30; &quot;h&quot; as in a register&apos;s column head</extracomment>
-        <translation>%1 h</translation>
+        <translation>%1&#xa0;h</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
@@ -4702,7 +4715,7 @@
     <message>
         <source>%1, %2</source>
         <extracomment>%1 a date, %2 an hour</extracomment>
-        <translation>%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>MMMM yyyy</source>
@@ -4758,7 +4771,7 @@
     </message>
     <message>
         <source>Put the last day on or after the first; it lies before it.</source>
-        <translation>Placer le dernier jour au premier ou après ; il est avant.</translation>
+        <translation>Placer le dernier jour au premier ou après&#xa0;; il est avant.</translation>
     </message>
     <message>
         <source>Choose a reason or write one in your own words.</source>
@@ -4777,11 +4790,11 @@
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>%1 à %2</translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>nobody reads</source>
@@ -4793,15 +4806,15 @@
     </message>
     <message>
         <source>No absence is written down. Enter one ahead, with whoever reads meanwhile: then the gap has its reason.</source>
-        <translation>Aucune absence n’est inscrite. En inscrire une d’avance, avec qui lit pendant ce temps : la lacune a alors sa raison.</translation>
+        <translation>Aucune absence n’est inscrite. En inscrire une d’avance, avec qui lit pendant ce temps&#xa0;: la lacune a alors sa raison.</translation>
     </message>
     <message>
         <source>absence changed: %1</source>
-        <translation>absence changée : %1</translation>
+        <translation>absence changée&#xa0;: %1</translation>
     </message>
     <message>
         <source>absence: %1</source>
-        <translation>absence : %1</translation>
+        <translation>absence&#xa0;: %1</translation>
     </message>
     <message>
         <source>Kept. Undo takes it back.</source>
@@ -4809,7 +4822,7 @@
     </message>
     <message>
         <source>absence taken back: %1</source>
-        <translation>absence reprise : %1</translation>
+        <translation>absence reprise&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -4820,43 +4833,43 @@
     <name>wickbook::ui::AnswerPanel</name>
     <message>
         <source>frost point %1 %2</source>
-        <translation>point de gelée %1 %2</translation>
+        <translation>point de gelée %1&#xa0;%2</translation>
     </message>
     <message>
         <source>vapour pressure %1 hPa</source>
-        <translation>tension de vapeur %1 hPa</translation>
+        <translation>tension de vapeur %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>depression %1 %2</source>
-        <translation>écart %1 %2</translation>
+        <translation>écart %1&#xa0;%2</translation>
     </message>
     <message>
         <source>deficit %1 hPa</source>
-        <translation>déficit %1 hPa</translation>
+        <translation>déficit %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>%1 g/⁠m³</source>
-        <translation>%1 g/m³</translation>
+        <translation>%1&#xa0;g/m³</translation>
     </message>
     <message>
         <source>%1 g/⁠kg</source>
-        <translation>%1 g/kg</translation>
+        <translation>%1&#xa0;g/kg</translation>
     </message>
     <message>
         <source>, coefficient %1</source>
-        <translation>, coefficient %1</translation>
+        <translation>, coefficient %1</translation>
     </message>
     <message>
         <source>pressure %1 hPa as read</source>
-        <translation>pression %1 hPa comme lue</translation>
+        <translation>pression %1&#xa0;hPa comme lue</translation>
     </message>
     <message>
         <source>pressure %1 hPa, the station&apos;s mean</source>
-        <translation>pression %1 hPa, moyenne de la station</translation>
+        <translation>pression %1&#xa0;hPa, moyenne de la station</translation>
     </message>
     <message>
         <source>pressure %1 hPa worked out from %2 m</source>
-        <translation>pression %1 hPa calculée de %2 m</translation>
+        <translation>pression %1&#xa0;hPa calculée de %2&#xa0;m</translation>
     </message>
     <message>
         <source>Relative humidity</source>
@@ -4872,26 +4885,26 @@
     </message>
     <message>
         <source>Relative humidity %1 %2</source>
-        <translation>Humidité relative %1 %2</translation>
+        <translation>Humidité relative %1&#xa0;%2</translation>
     </message>
     <message>
         <source>Dew point %1 %2 %3</source>
-        <translation>Point de rosée %1 %2 %3</translation>
+        <translation>Point de rosée %1&#xa0;%2&#xa0;%3</translation>
     </message>
     <message>
         <source>Relative humidity: none yet</source>
-        <translation>Humidité relative : pas encore</translation>
+        <translation>Humidité relative&#xa0;: pas encore</translation>
     </message>
     <message>
         <source>Dew point: none yet</source>
-        <translation>Point de rosée : pas encore</translation>
+        <translation>Point de rosée&#xa0;: pas encore</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::BesideDialog</name>
     <message>
         <source>The clock never showed that time: it was put forward. Look at “%1”.</source>
-        <translation>L’horloge n’a jamais montré cette heure : elle a été avancée. Regarder « %1 ».</translation>
+        <translation>L’horloge n’a jamais montré cette heure&#xa0;: elle a été avancée. Regarder « %1&#xa0;».</translation>
     </message>
     <message>
         <source>That time is still to come. Look at date and time.</source>
@@ -4903,11 +4916,11 @@
     </message>
     <message>
         <source>Write what the other instrument showed: its humidity, or both its bulbs.</source>
-        <translation>Écrire ce que montrait l’autre instrument : son humidité, ou ses deux thermomètres.</translation>
+        <translation>Écrire ce que montrait l’autre instrument&#xa0;: son humidité, ou ses deux thermomètres.</translation>
     </message>
     <message>
         <source>Write both bulbs of the station&apos;s pair, or neither: then the register&apos;s reading counts.</source>
-        <translation>Écrire les deux thermomètres de la station, ou aucun : le relevé du registre compte alors.</translation>
+        <translation>Écrire les deux thermomètres de la station, ou aucun&#xa0;: le relevé du registre compte alors.</translation>
     </message>
     <message>
         <source>Wind is a whole number from 0 to 12, as Beaufort has it.</source>
@@ -4923,7 +4936,7 @@
     </message>
     <message>
         <source>Kept, but it takes no part yet: %1.</source>
-        <translation>Gardé, mais ne compte pas encore : %1.</translation>
+        <translation>Gardé, mais ne compte pas encore&#xa0;: %1.</translation>
     </message>
     <message>
         <source>reading of another instrument taken back</source>
@@ -4952,7 +4965,8 @@
     <message numerus="yes">
         <source>%n readings of another instrument</source>
         <translation>
-            <numerusform>%n relevé d’un autre instrument || %n relevés d’un autre instrument</numerusform>
+            <numerusform>%n relevé d’un autre instrument</numerusform>
+            <numerusform>%n relevés d’un autre instrument</numerusform>
         </translation>
     </message>
     <message>
@@ -4962,7 +4976,8 @@
     <message numerus="yes">
         <source>%n readings came in.</source>
         <translation>
-            <numerusform>%n relevé est entré. || %n relevés sont entrés.</numerusform>
+            <numerusform>%n relevé est entré.</numerusform>
+            <numerusform>%n relevés sont entrés.</numerusform>
         </translation>
     </message>
     <message>
@@ -4975,15 +4990,15 @@
     </message>
     <message>
         <source>%1 lines could not be read, the first: %2</source>
-        <translation>%1 lignes n’ont pu être lues, la première : %2</translation>
+        <translation>%1 lignes n’ont pu être lues, la première&#xa0;: %2</translation>
     </message>
     <message>
         <source>own coefficient out of the comparison with %1</source>
-        <translation>coefficient propre tiré de la comparaison avec %1</translation>
+        <translation>coefficient propre tiré de la comparaison avec %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont recalculés&#xa0;; annuler le reprend.</translation>
     </message>
     <message>
         <source>There is no change of place or exposure yet. Write it down on the Station page, with its date, and join then.</source>
@@ -4999,11 +5014,11 @@
     </message>
     <message>
         <source>records joined after the overlap with %1</source>
-        <translation>séries jointes après le parallèle avec %1</translation>
+        <translation>séries jointes après le parallèle avec %1</translation>
     </message>
     <message>
         <source>Joined: charts and averages go on across the change. Undo takes it back.</source>
-        <translation>Joint : graphiques et moyennes passent par-dessus le changement. Annuler le reprend.</translation>
+        <translation>Joint&#xa0;: graphiques et moyennes passent par-dessus le changement. Annuler le reprend.</translation>
     </message>
     <message>
         <source>Beside another instrument</source>
@@ -5019,11 +5034,11 @@
     </message>
     <message>
         <source>Other, RH %</source>
-        <translation>Autre, HR %</translation>
+        <translation>Autre, HR&#xa0;%</translation>
     </message>
     <message>
         <source>Station, RH %</source>
-        <translation>Station, HR %</translation>
+        <translation>Station, HR&#xa0;%</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -5067,7 +5082,7 @@
     </message>
     <message>
         <source>Other: RH %</source>
-        <translation>Autre : HR %</translation>
+        <translation>Autre&#xa0;: HR&#xa0;%</translation>
     </message>
     <message>
         <source>humidity of the other instrument</source>
@@ -5111,7 +5126,7 @@
     </message>
     <message>
         <source>Station: dry</source>
-        <translation>Station : sec</translation>
+        <translation>Station&#xa0;: sec</translation>
     </message>
     <message>
         <source>dry bulb of the station</source>
@@ -5131,7 +5146,7 @@
     </message>
     <message>
         <source>Enter keeps it. Empty: the register&apos;s reading within five minutes.</source>
-        <translation>Entrée le garde. Vide : le relevé du registre à moins de cinq minutes.</translation>
+        <translation>Entrée le garde. Vide&#xa0;: le relevé du registre à moins de cinq minutes.</translation>
     </message>
     <message>
         <source>what the readings say</source>
@@ -5139,11 +5154,11 @@
     </message>
     <message>
         <source>other, RH %</source>
-        <translation>autre, HR %</translation>
+        <translation>autre, HR&#xa0;%</translation>
     </message>
     <message>
         <source>station, RH %</source>
-        <translation>station, HR %</translation>
+        <translation>station, HR&#xa0;%</translation>
     </message>
     <message>
         <source>depression, °C</source>
@@ -5151,7 +5166,7 @@
     </message>
     <message>
         <source>station − other, RH %</source>
-        <translation>station − autre, HR %</translation>
+        <translation>station − autre, HR&#xa0;%</translation>
     </message>
     <message>
         <source>wind, Beaufort</source>
@@ -5163,14 +5178,14 @@
     </message>
     <message>
         <source>%1 / %2</source>
-        <translation>%1 / %2</translation>
+        <translation>%1 / %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::BesidePlot</name>
     <message>
         <source>%1 against %2</source>
-        <translation>%1 contre %2</translation>
+        <translation>%1 contre %2</translation>
     </message>
 </context>
 <context>
@@ -5189,7 +5204,7 @@
     </message>
     <message>
         <source>RH % now</source>
-        <translation>HR % actuelle</translation>
+        <translation>HR&#xa0;% actuelle</translation>
     </message>
     <message>
         <source>then</source>
@@ -5201,7 +5216,7 @@
     </message>
     <message>
         <source>Largest, % RH</source>
-        <translation>Plus grand, % HR</translation>
+        <translation>Plus grand,&#xa0;% HR</translation>
     </message>
     <message>
         <source>how far the register has been looked through</source>
@@ -5213,7 +5228,7 @@
     </message>
     <message>
         <source>Stopped before the end; nothing is known of what would change.</source>
-        <translation>Arrêté avant la fin ; on ne sait rien de ce qui changerait.</translation>
+        <translation>Arrêté avant la fin&#xa0;; on ne sait rien de ce qui changerait.</translation>
     </message>
 </context>
 <context>
@@ -5284,7 +5299,7 @@
     </message>
     <message>
         <source>Reading the register beside the window… %1</source>
-        <translation>Lecture du registre à côté de la fenêtre… %1</translation>
+        <translation>Lecture du registre à côté de la fenêtre… %1</translation>
     </message>
     <message>
         <source>Reading the register beside the window…</source>
@@ -5300,15 +5315,15 @@
     </message>
     <message>
         <source>RH %1</source>
-        <translation>HR %1</translation>
+        <translation>HR %1</translation>
     </message>
     <message>
         <source>dew point %1</source>
-        <translation>point de rosée %1</translation>
+        <translation>point de rosée %1</translation>
     </message>
     <message>
         <source>dry %1, wet %2</source>
-        <translation>sec %1, mouillé %2</translation>
+        <translation>sec %1, mouillé %2</translation>
     </message>
     <message>
         <source>doubtful</source>
@@ -5333,19 +5348,19 @@
     <message>
         <source>%1 to %2</source>
         <extracomment>%1 the first and %2 the last day of a chart</extracomment>
-        <translation>%1 à %2</translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>A picture is PNG or SVG: let the name end in .png or .svg.</source>
-        <translation>Une image est PNG ou SVG : terminer le nom par .png ou .svg.</translation>
+        <translation>Une image est PNG ou SVG&#xa0;: terminer le nom par .png ou .svg.</translation>
     </message>
     <message>
         <source>The picture could not be drawn; make the window smaller or close other programs, then try again.</source>
-        <translation>L’image n’a pu être dessinée ; réduire la fenêtre ou fermer d’autres programmes, puis réessayer.</translation>
+        <translation>L’image n’a pu être dessinée&#xa0;; réduire la fenêtre ou fermer d’autres programmes, puis réessayer.</translation>
     </message>
     <message>
         <source>The chart was written to %1.</source>
-        <translation>Le graphique a été écrit dans %1.</translation>
+        <translation>Le graphique a été écrit dans %1.</translation>
     </message>
     <message>
         <source>The chart is on the clipboard as a picture.</source>
@@ -5368,7 +5383,7 @@
     </message>
     <message>
         <source>Many pairs of the same air, side by side. Pupils are numbers; nothing of this comes into the station&apos;s register, and it is gone when the window has been started again.</source>
-        <translation>Beaucoup de couples du même air, côte à côte. Les élèves sont des numéros ; rien de cela n’entre dans le registre de la station, et c’est parti au prochain démarrage de la fenêtre.</translation>
+        <translation>Beaucoup de couples du même air, côte à côte. Les élèves sont des numéros&#xa0;; rien de cela n’entre dans le registre de la station, et c’est parti au prochain démarrage de la fenêtre.</translation>
     </message>
     <message>
         <source>Pairs of the class</source>
@@ -5428,11 +5443,11 @@
     </message>
     <message>
         <source>The pressure where the class stands lies between %1 and %2 hPa: read it again.</source>
-        <translation>La pression là où est la classe se trouve entre %1 et %2 hPa : la relire.</translation>
+        <translation>La pression là où est la classe se trouve entre %1 et %2&#xa0;hPa&#xa0;: la relire.</translation>
     </message>
     <message>
         <source>Type the first pair: dry, Enter, wet, Enter.</source>
-        <translation>Taper le premier couple : sec, Entrée, mouillé, Entrée.</translation>
+        <translation>Taper le premier couple&#xa0;: sec, Entrée, mouillé, Entrée.</translation>
     </message>
     <message>
         <source>Save the sheet</source>
@@ -5452,7 +5467,7 @@
     </message>
     <message>
         <source>The sheet could not be painted because of an error in the program: nothing was written. Please report it.</source>
-        <translation>La feuille n’a pu être dessinée à cause d’une erreur du programme : rien n’a été écrit. Merci de la signaler.</translation>
+        <translation>La feuille n’a pu être dessinée à cause d’une erreur du programme&#xa0;: rien n’a été écrit. Merci de la signaler.</translation>
     </message>
     <message>
         <source>Saved.</source>
@@ -5507,7 +5522,7 @@
     </message>
     <message>
         <source>× 10⁻⁴ per degree; empty: as water</source>
-        <translation>× 10⁻⁴ par degré ; vide : comme l’eau</translation>
+        <translation>× 10⁻⁴ par degré&#xa0;; vide&#xa0;: comme l’eau</translation>
     </message>
     <message>
         <source>Its uncertainty</source>
@@ -5531,7 +5546,7 @@
     </message>
     <message>
         <source>hPa at the station; empty: from elevation</source>
-        <translation>hPa à la station ; vide : d’après l’altitude</translation>
+        <translation>hPa à la station&#xa0;; vide&#xa0;: d’après l’altitude</translation>
     </message>
     <message>
         <source>Write the own coefficient, as in 7.99 for 7.99 × 10⁻⁴, or choose another exposure.</source>
@@ -5539,11 +5554,11 @@
     </message>
     <message>
         <source>A coefficient lies between 0 and 50 × 10⁻⁴ per degree; 6 to 12 is usual.</source>
-        <translation>Un coefficient se trouve entre 0 et 50 × 10⁻⁴ par degré ; 6 à 12 est habituel.</translation>
+        <translation>Un coefficient se trouve entre 0 et 50 × 10⁻⁴ par degré&#xa0;; 6 à 12 est habituel.</translation>
     </message>
     <message>
         <source>The uncertainty of the coefficient lies between 0 and 100 %.</source>
-        <translation>L’incertitude du coefficient se trouve entre 0 et 100 %.</translation>
+        <translation>L’incertitude du coefficient se trouve entre 0 et 100&#xa0;%.</translation>
     </message>
     <message>
         <source>Write the date from which it holds.</source>
@@ -5551,7 +5566,7 @@
     </message>
     <message>
         <source>The mean pressure at the station lies between 500 and 1080 hPa.</source>
-        <translation>La pression moyenne à la station se trouve entre 500 et 1080 hPa.</translation>
+        <translation>La pression moyenne à la station se trouve entre 500 et 1080&#xa0;hPa.</translation>
     </message>
     <message>
         <source>Nothing differs yet from what is in force. Change a field, or close this.</source>
@@ -5570,7 +5585,7 @@
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation>pression moyenne %1 hPa</translation>
+        <translation>pression moyenne %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>pressure from elevation again</source>
@@ -5578,7 +5593,7 @@
     </message>
     <message>
         <source>From %1</source>
-        <translation>Depuis %1</translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
@@ -5586,7 +5601,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>How the pair is exposed is not written down.</source>
@@ -5598,7 +5613,7 @@
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont recalculés&#xa0;; annuler le reprend.</translation>
     </message>
     <message>
         <source>The beginning can&apos;t be taken back, for the pair must hang somehow. Change it instead.</source>
@@ -5660,7 +5675,7 @@
     </message>
     <message>
         <source>what column %1, “%2”, is</source>
-        <translation>ce qu’est la colonne %1, « %2 »</translation>
+        <translation>ce qu’est la colonne %1, « %2&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -5695,7 +5710,7 @@
     </message>
     <message>
         <source>No copy is kept by itself any more: make one now and then.</source>
-        <translation>Aucune copie n’est plus gardée d’elle-même : en faire une de temps en temps.</translation>
+        <translation>Aucune copie n’est plus gardée d’elle-même&#xa0;: en faire une de temps en temps.</translation>
     </message>
     <message>
         <source>&amp;Make one now</source>
@@ -5727,7 +5742,7 @@
     </message>
     <message>
         <source>Kept and verified: “%1”.</source>
-        <translation>Gardée et vérifiée : « %1 ».</translation>
+        <translation>Gardée et vérifiée&#xa0;: « %1&#xa0;».</translation>
     </message>
     <message>
         <source>One old copy gave way to newer ones.</source>
@@ -5739,7 +5754,7 @@
     </message>
     <message>
         <source>&amp;Copies of the book: fold away</source>
-        <translation>&amp;Copies du livre : replier</translation>
+        <translation>&amp;Copies du livre&#xa0;: replier</translation>
     </message>
     <message>
         <source>&amp;Copies of the book</source>
@@ -5751,7 +5766,7 @@
     </message>
     <message>
         <source>last %1</source>
-        <translation>dernière %1</translation>
+        <translation>dernière %1</translation>
     </message>
     <message>
         <source>holds what this book does not</source>
@@ -5763,11 +5778,11 @@
     </message>
     <message>
         <source>does not verify: %1</source>
-        <translation>non vérifiée : %1</translation>
+        <translation>non vérifiée&#xa0;: %1</translation>
     </message>
     <message>
         <source>The sample station keeps no copies: it is gone when the window closes.</source>
-        <translation>La station d’exemple ne garde pas de copies : elle disparaît à la fermeture de la fenêtre.</translation>
+        <translation>La station d’exemple ne garde pas de copies&#xa0;: elle disparaît à la fermeture de la fenêtre.</translation>
     </message>
     <message>
         <source>Looking for copies…</source>
@@ -5779,15 +5794,15 @@
     </message>
     <message>
         <source>Last copy: %1. %2 in all. The newest of each of 7 days, 8 weeks and 24 months stay.</source>
-        <translation>Dernière copie : %1. %2 en tout. Restent les plus récentes de 7 jours, 8 semaines et 24 mois.</translation>
+        <translation>Dernière copie&#xa0;: %1. %2 en tout. Restent les plus récentes de 7 jours, 8 semaines et 24 mois.</translation>
     </message>
     <message>
         <source>Where: the folder “%1” beside the book</source>
-        <translation>Où : le dossier « %1 » à côté du livre</translation>
+        <translation>Où&#xa0;: le dossier « %1&#xa0;» à côté du livre</translation>
     </message>
     <message>
         <source>Where: %1</source>
-        <translation>Où : %1</translation>
+        <translation>Où&#xa0;: %1</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -5795,11 +5810,11 @@
     </message>
     <message>
         <source>Verified: %1, every page and the whole chain of revisions.</source>
-        <translation>Vérifiées : %1, chaque page et toute la chaîne des versions.</translation>
+        <translation>Vérifiées&#xa0;: %1, chaque page et toute la chaîne des versions.</translation>
     </message>
     <message>
         <source>%1 verified, %2 did not: keep using the others, and make one now.</source>
-        <translation>%1 vérifiées, %2 non : continuer avec les autres, et en faire une maintenant.</translation>
+        <translation>%1 vérifiées, %2 non&#xa0;: continuer avec les autres, et en faire une maintenant.</translation>
     </message>
     <message>
         <source>Where copies of the book shall lie</source>
@@ -5807,7 +5822,7 @@
     </message>
     <message>
         <source>From now on copies go there; those made before stay where they are.</source>
-        <translation>Dorénavant les copies vont là ; celles d’avant restent où elles sont.</translation>
+        <translation>Dorénavant les copies vont là&#xa0;; celles d’avant restent où elles sont.</translation>
     </message>
     <message>
         <source>Where the copy to hand on shall lie</source>
@@ -5827,11 +5842,11 @@
     </message>
     <message>
         <source>“%1” is written, verified, and set to be read only.</source>
-        <translation>« %1 » est écrite, vérifiée et en lecture seule.</translation>
+        <translation>« %1&#xa0;» est écrite, vérifiée et en lecture seule.</translation>
     </message>
     <message>
         <source>“%1” is written and verified. The disk it lies on knows no files to be read only.</source>
-        <translation>« %1 » est écrite et vérifiée. Son disque ne connaît pas la lecture seule.</translation>
+        <translation>« %1&#xa0;» est écrite et vérifiée. Son disque ne connaît pas la lecture seule.</translation>
     </message>
 </context>
 <context>
@@ -5853,7 +5868,7 @@
     </message>
     <message>
         <source>From a certificate or the ice point: what to add at which reading. Between the points it is taken as a straight line, beyond them as the nearest. It holds until the thermometer&apos;s next one.</source>
-        <translation>D’un certificat ou du point de glace : ce qu’il faut ajouter à quelle lecture. Entre les points, une droite ; au-delà, le plus proche. Elle vaut jusqu’à la suivante du thermomètre.</translation>
+        <translation>D’un certificat ou du point de glace&#xa0;: ce qu’il faut ajouter à quelle lecture. Entre les points, une droite&#xa0;; au-delà, le plus proche. Elle vaut jusqu’à la suivante du thermomètre.</translation>
     </message>
     <message>
         <source>Thermometer</source>
@@ -5865,7 +5880,7 @@
     </message>
     <message>
         <source>empty: from the beginning</source>
-        <translation>vide : depuis le début</translation>
+        <translation>vide&#xa0;: depuis le début</translation>
     </message>
     <message>
         <source>At a reading of</source>
@@ -5889,7 +5904,7 @@
     </message>
     <message>
         <source>degrees, standard (half of a ± for 95 %)</source>
-        <translation>degrés, type (la moitié d’un ± à 95 %)</translation>
+        <translation>degrés, type (la moitié d’un ± à 95&#xa0;%)</translation>
     </message>
     <message>
         <source>Uncertainty</source>
@@ -5905,27 +5920,27 @@
     </message>
     <message>
         <source>reading in line %1</source>
-        <translation>lecture de la ligne %1</translation>
+        <translation>lecture de la ligne %1</translation>
     </message>
     <message>
         <source>correction in line %1</source>
-        <translation>correction de la ligne %1</translation>
+        <translation>correction de la ligne %1</translation>
     </message>
     <message>
         <source>A correction of %1 is that of a broken thermometer. Look at line %2.</source>
-        <translation>Une correction de %1 est celle d’un thermomètre cassé. Regarder la ligne %2.</translation>
+        <translation>Une correction de %1 est celle d’un thermomètre cassé. Regarder la ligne %2.</translation>
     </message>
     <message>
         <source>Two points stand at the reading %1. Leave one of them out.</source>
-        <translation>Deux points sont à la lecture %1. Laisser l’un des deux.</translation>
+        <translation>Deux points sont à la lecture %1. Laisser l’un des deux.</translation>
     </message>
     <message>
         <source>Write down the thermometer first, under “Thermometers”.</source>
-        <translation>Inscrire d’abord le thermomètre, sous « Thermomètres ».</translation>
+        <translation>Inscrire d’abord le thermomètre, sous «&#xa0;Thermomètres&#xa0;».</translation>
     </message>
     <message>
         <source>Write at least one point: a reading, and what to add to it.</source>
-        <translation>Écrire au moins un point : une lecture, et ce qu’il faut y ajouter.</translation>
+        <translation>Écrire au moins un point&#xa0;: une lecture, et ce qu’il faut y ajouter.</translation>
     </message>
     <message>
         <source>An uncertainty is not below zero.</source>
@@ -5933,7 +5948,7 @@
     </message>
     <message>
         <source>Write where the correction comes from: a certificate, an ice point.</source>
-        <translation>Écrire d’où vient la correction : un certificat, un point de glace.</translation>
+        <translation>Écrire d’où vient la correction&#xa0;: un certificat, un point de glace.</translation>
     </message>
 </context>
 <context>
@@ -5948,7 +5963,7 @@
     </message>
     <message>
         <source>from %1</source>
-        <translation>depuis %1</translation>
+        <translation>depuis %1</translation>
     </message>
     <message>
         <source>from the beginning</source>
@@ -5956,27 +5971,27 @@
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>, uncertainty %1</source>
-        <translation>, incertitude %1</translation>
+        <translation>, incertitude %1</translation>
     </message>
     <message>
         <source>No correction is known; readings are used as they are read. A certificate, or the ice point, gives one.</source>
-        <translation>Aucune correction connue ; les relevés valent comme lus. Un certificat, ou le point de glace, en donne une.</translation>
+        <translation>Aucune correction connue&#xa0;; les relevés valent comme lus. Un certificat, ou le point de glace, en donne une.</translation>
     </message>
     <message>
         <source>correction of %1: %2</source>
-        <translation>correction de %1 : %2</translation>
+        <translation>correction de %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Kept. What was read stays; what follows from it is worked out afresh. Undo takes it back.</source>
-        <translation>Gardé. Ce qui a été lu reste ; ce qui en découle est recalculé. Annuler le reprend.</translation>
+        <translation>Gardé. Ce qui a été lu reste&#xa0;; ce qui en découle est recalculé. Annuler le reprend.</translation>
     </message>
     <message>
         <source>correction taken back: %1</source>
-        <translation>correction reprise : %1</translation>
+        <translation>correction reprise&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -6007,7 +6022,7 @@
     </message>
     <message>
         <source>%1: fold away</source>
-        <translation>%1 : replier</translation>
+        <translation>%1&#xa0;: replier</translation>
     </message>
 </context>
 <context>
@@ -6026,7 +6041,7 @@
     </message>
     <message>
         <source>Nothing is worked out from it. It is for whoever asks later why the readings changed. A new place is a period: “From a date on the station differs”.</source>
-        <translation>Rien n’en est calculé. C’est pour qui demandera pourquoi les relevés ont changé. Un nouveau lieu est une période : « À partir d’une date la station diffère ».</translation>
+        <translation>Rien n’en est calculé. C’est pour qui demandera pourquoi les relevés ont changé. Un nouveau lieu est une période&#xa0;: «&#xa0;À partir d’une date la station diffère&#xa0;».</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -6046,7 +6061,7 @@
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
+        <translation>L’inscrire quand c’est arrivé&#xa0;; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>Write in the note what it was.</source>
@@ -6065,7 +6080,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>The diary is empty. Write down when the screen is washed or painted, snow chokes the louvres, or a hedge grows or is cut.</source>
@@ -6073,11 +6088,11 @@
     </message>
     <message>
         <source>diary changed: %1, %2</source>
-        <translation>journal changé : %1, %2</translation>
+        <translation>journal changé&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>diary: %1, %2</source>
-        <translation>journal : %1, %2</translation>
+        <translation>journal&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Kept. Undo takes it back.</source>
@@ -6085,7 +6100,7 @@
     </message>
     <message>
         <source>taken back from the diary: %1, %2</source>
-        <translation>repris du journal : %1, %2</translation>
+        <translation>repris du journal&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -6100,17 +6115,17 @@
     </message>
     <message>
         <source>The page&apos;s end: no queries</source>
-        <translation>Fin de la page : aucune question</translation>
+        <translation>Fin de la page&#xa0;: aucune question</translation>
     </message>
     <message>
         <source>The page&apos;s end: one query</source>
-        <translation>Fin de la page : une question</translation>
+        <translation>Fin de la page&#xa0;: une question</translation>
     </message>
     <message numerus="yes">
         <source>The page&apos;s end: %n queries</source>
         <translation>
-            <numerusform>Fin de la page : %n question</numerusform>
-            <numerusform>Fin de la page : %n questions</numerusform>
+            <numerusform>Fin de la page&#xa0;: %n question</numerusform>
+            <numerusform>Fin de la page&#xa0;: %n questions</numerusform>
         </translation>
     </message>
     <message>
@@ -6119,19 +6134,19 @@
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation>Que dit le papier ?</translation>
+        <translation>Que dit le papier&#xa0;?</translation>
     </message>
     <message>
         <source>the paper says so: a slip of these keys</source>
-        <translation>le papier dit cela : une méprise aux touches</translation>
+        <translation>le papier dit cela&#xa0;: une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what was typed: a slip at the time, corrected now</source>
-        <translation>le papier dit ce qui a été tapé : une méprise d’alors, corrigée maintenant</translation>
+        <translation>le papier dit ce qui a été tapé&#xa0;: une méprise d’alors, corrigée maintenant</translation>
     </message>
     <message>
         <source>neither: back to the note</source>
-        <translation>ni l’un ni l’autre : retour à la note</translation>
+        <translation>ni l’un ni l’autre&#xa0;: retour à la note</translation>
     </message>
     <message>
         <source>1 to %1 answer. </source>
@@ -6162,7 +6177,7 @@
     </message>
     <message>
         <source>Is the wick wet or frozen? W for water, I for ice.</source>
-        <translation>La mousseline est-elle humide ou gelée ? W pour eau, I pour glace.</translation>
+        <translation>La mousseline est-elle humide ou gelée&#xa0;? W pour eau, I pour glace.</translation>
     </message>
     <message>
         <source>As read off the scale. &lt; stands for a column that has gone into the bulb.</source>
@@ -6222,7 +6237,7 @@
     </message>
     <message>
         <source>How to tell  ?</source>
-        <translation>Comment savoir  ?</translation>
+        <translation>Comment savoir &#xa0;?</translation>
     </message>
     <message>
         <source>pressure</source>
@@ -6341,7 +6356,7 @@
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation>Pou&amp;rquoi ?</translation>
+        <translation>Pou&amp;rquoi&#xa0;?</translation>
     </message>
     <message>
         <source>Write down</source>
@@ -6369,11 +6384,11 @@
     </message>
     <message>
         <source>“%1” is not a weather word. Write one of: %2.</source>
-        <translation>« %1 » n’est pas un mot du temps. Écrire l’un de : %2.</translation>
+        <translation>« %1&#xa0;» n’est pas un mot du temps. Écrire l’un de&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Write the wind as a Beaufort force from 0 to 12; “%1” is none.</source>
-        <translation>Écrire le vent comme force Beaufort de 0 à 12 ; « %1 » n’en est pas une.</translation>
+        <translation>Écrire le vent comme force Beaufort de 0 à 12&#xa0;; « %1&#xa0;» n’en est pas une.</translation>
     </message>
     <message>
         <source>dry bulb</source>
@@ -6389,15 +6404,15 @@
     </message>
     <message>
         <source>Say why: what stood here first is kept, and so is the reason.</source>
-        <translation>Dire pourquoi : ce qui était d’abord ici est gardé, la raison aussi.</translation>
+        <translation>Dire pourquoi&#xa0;: ce qui était d’abord ici est gardé, la raison aussi.</translation>
     </message>
     <message>
         <source>Say why, and from what it is estimated: the reason is kept.</source>
-        <translation>Dire pourquoi, et d’après quoi c’est estimé : la raison est gardée.</translation>
+        <translation>Dire pourquoi, et d’après quoi c’est estimé&#xa0;: la raison est gardée.</translation>
     </message>
     <message>
         <source>RH %1, dew point %2 %3</source>
-        <translation>HR %1, point de rosée %2 %3</translation>
+        <translation>HR %1, point de rosée %2&#xa0;%3</translation>
     </message>
 </context>
 <context>
@@ -6470,7 +6485,7 @@
     </message>
     <message>
         <source>Write down what the two thermometers say; relative humidity and dew point are worked out, with how sure they are.</source>
-        <translation>Noter ce que disent les deux thermomètres ; l’humidité relative et le point de rosée sont calculés, avec leur incertitude.</translation>
+        <translation>Noter ce que disent les deux thermomètres&#xa0;; l’humidité relative et le point de rosée sont calculés, avec leur incertitude.</translation>
     </message>
     <message>
         <source>Save &amp;what can be read…</source>
@@ -6482,7 +6497,7 @@
     </message>
     <message>
         <source>A new book: name, place, observing hours, thermometers. One page.</source>
-        <translation>Un nouveau livre : nom, lieu, heures, thermomètres. Une page.</translation>
+        <translation>Un nouveau livre&#xa0;: nom, lieu, heures, thermomètres. Une page.</translation>
     </message>
     <message>
         <source>&amp;Open a book</source>
@@ -6541,7 +6556,7 @@
     </message>
     <message>
         <source>Write down the thermometers first, under “Thermometers”.</source>
-        <translation>Inscrire d’abord les thermomètres, sous « Thermomètres ».</translation>
+        <translation>Inscrire d’abord les thermomètres, sous «&#xa0;Thermomètres&#xa0;».</translation>
     </message>
     <message>
         <source>One thermometer can&apos;t be both bulbs. Choose another for one of them.</source>
@@ -6560,7 +6575,7 @@
     </message>
     <message>
         <source>From %1</source>
-        <translation>Depuis %1</translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
@@ -6568,7 +6583,7 @@
     </message>
     <message>
         <source>%1: dry %2, wet %3</source>
-        <translation>%1 : sec %2, mouillé %3</translation>
+        <translation>%1&#xa0;: sec %2, mouillé %3</translation>
     </message>
     <message>
         <source>It is not written down which thermometer hangs where.</source>
@@ -6576,11 +6591,11 @@
     </message>
     <message>
         <source>pair in use: dry %1, wet %2</source>
-        <translation>couple en service : sec %1, mouillé %2</translation>
+        <translation>couple en service&#xa0;: sec %1, mouillé %2</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont recalculés&#xa0;; annuler le reprend.</translation>
     </message>
     <message>
         <source>pair in use taken back</source>
@@ -6603,7 +6618,7 @@
     </message>
     <message>
         <source>readings shown: %1</source>
-        <translation>relevés montrés : %1</translation>
+        <translation>relevés montrés&#xa0;: %1</translation>
     </message>
     <message>
         <source>Nothing written down in these two weeks yet.</source>
@@ -6611,7 +6626,7 @@
     </message>
     <message>
         <source>% RH, hollow: doubtful</source>
-        <translation>% HR, creux : douteux</translation>
+        <translation>% HR, creux&#xa0;: douteux</translation>
     </message>
 </context>
 <context>
@@ -6660,7 +6675,7 @@
     </message>
     <message>
         <source>why: %1</source>
-        <translation>pourquoi : %1</translation>
+        <translation>pourquoi&#xa0;: %1</translation>
     </message>
     <message>
         <source>Choose a line to see what it has been through.</source>
@@ -6679,7 +6694,7 @@
     <name>wickbook::ui::HourChooser</name>
     <message>
         <source>frost is likely: wet the wick now and touch it with ice; hang the frame out in the shade, look at the columns</source>
-        <translation>gel probable : humecter la mousseline maintenant et la toucher avec de la glace ; suspendre le cadre dehors à l’ombre, regarder les colonnes</translation>
+        <translation>gel probable&#xa0;: humecter la mousseline maintenant et la toucher avec de la glace&#xa0;; suspendre le cadre dehors à l’ombre, regarder les colonnes</translation>
     </message>
     <message>
         <source>hang the frame out in the shade, look at the wick and the columns</source>
@@ -6687,11 +6702,11 @@
     </message>
     <message>
         <source>frost is likely: take the reservoir away and brush a little ice-cold water on the wick now; look at the columns</source>
-        <translation>gel probable : ôter le réservoir d’eau et passer maintenant un peu d’eau glacée sur la mousseline ; regarder les colonnes</translation>
+        <translation>gel probable&#xa0;: ôter le réservoir d’eau et passer maintenant un peu d’eau glacée sur la mousseline&#xa0;; regarder les colonnes</translation>
     </message>
     <message>
         <source>frost is likely: wet the wick now; look at the wick and the columns</source>
-        <translation>gel probable : humecter la mousseline maintenant ; regarder mousseline et colonnes</translation>
+        <translation>gel probable&#xa0;: humecter la mousseline maintenant&#xa0;; regarder mousseline et colonnes</translation>
     </message>
     <message>
         <source>look at the wick and the columns</source>
@@ -6699,11 +6714,11 @@
     </message>
     <message>
         <source>now %1</source>
-        <translation>il est %1</translation>
+        <translation>il est %1</translation>
     </message>
     <message>
         <source>the wick is %1 days old</source>
-        <translation>la mousseline a %1 jours</translation>
+        <translation>la mousseline a %1 jours</translation>
     </message>
     <message>
         <source>whirl until the wet bulb falls no further, read the wet bulb first</source>
@@ -6735,7 +6750,7 @@
     </message>
     <message>
         <source>Left empty: now, or for an older reading the hour itself.</source>
-        <translation>Laissé vide : maintenant, ou pour un relevé plus ancien l’heure même.</translation>
+        <translation>Laissé vide&#xa0;: maintenant, ou pour un relevé plus ancien l’heure même.</translation>
     </message>
     <message>
         <source>which of the two</source>
@@ -6767,7 +6782,7 @@
     </message>
     <message>
         <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -6786,7 +6801,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -6800,7 +6815,7 @@
     <name>wickbook::ui::InstrumentsPage</name>
     <message>
         <source>none written down within a year. Note it with a reading, or under “Wick and water”.</source>
-        <translation>aucune notée depuis un an. La noter avec un relevé, ou sous « Mousseline et eau ».</translation>
+        <translation>aucune notée depuis un an. La noter avec un relevé, ou sous «&#xa0;Mousseline et eau&#xa0;».</translation>
     </message>
     <message>
         <source>today</source>
@@ -6813,8 +6828,8 @@
     <message numerus="yes">
         <source>%n days ago</source>
         <translation>
-            <numerusform>il y a %n jour</numerusform>
-            <numerusform>il y a %n jours</numerusform>
+            <numerusform>il y a %n jour</numerusform>
+            <numerusform>il y a %n jours</numerusform>
         </translation>
     </message>
     <message>
@@ -6843,7 +6858,7 @@
     </message>
     <message>
         <source>not written down; readings are used as they are read</source>
-        <translation>non inscrit ; les relevés valent comme lus</translation>
+        <translation>non inscrit&#xa0;; les relevés valent comme lus</translation>
     </message>
     <message>
         <source>Correction</source>
@@ -6851,11 +6866,11 @@
     </message>
     <message>
         <source>none known; readings are used as they are read</source>
-        <translation>aucune connue ; les relevés valent comme lus</translation>
+        <translation>aucune connue&#xa0;; les relevés valent comme lus</translation>
     </message>
     <message>
         <source>, coefficient %1 × 10⁻⁴ per degree ± %2 %, ice %3</source>
-        <translation>, coefficient %1 × 10⁻⁴ par degré ± %2 %, glace %3</translation>
+        <translation>, coefficient %1 × 10⁻⁴ par degré ± %2&#xa0;%, glace %3</translation>
     </message>
     <message>
         <source>Exposure</source>
@@ -6867,11 +6882,11 @@
     </message>
     <message>
         <source>as read; else the station&apos;s mean, %1 hPa</source>
-        <translation>comme lue ; sinon la moyenne de la station, %1 hPa</translation>
+        <translation>comme lue&#xa0;; sinon la moyenne de la station, %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>as read; else from the elevation</source>
-        <translation>comme lue ; sinon d’après l’altitude</translation>
+        <translation>comme lue&#xa0;; sinon d’après l’altitude</translation>
     </message>
     <message>
         <source>Last new wick</source>
@@ -6882,7 +6897,7 @@
     <name>wickbook::ui::LetterChoice</name>
     <message>
         <source>%1: %2, key %3</source>
-        <translation>%1 : %2, touche %3</translation>
+        <translation>%1&#xa0;: %2, touche %3</translation>
     </message>
 </context>
 <context>
@@ -6893,7 +6908,7 @@
     </message>
     <message>
         <source>Built in: %1 (%2). A station may have %3.</source>
-        <translation>D’origine : %1 (%2). Une station peut avoir %3.</translation>
+        <translation>D’origine&#xa0;: %1 (%2). Une station peut avoir %3.</translation>
     </message>
     <message>
         <source>for all readings</source>
@@ -6949,7 +6964,7 @@
     </message>
     <message>
         <source>Write why: the reason is kept with the limit.</source>
-        <translation>Écrire pourquoi : la raison est gardée avec le seuil.</translation>
+        <translation>Écrire pourquoi&#xa0;: la raison est gardée avec le seuil.</translation>
     </message>
 </context>
 <context>
@@ -6968,7 +6983,7 @@
     </message>
     <message>
         <source>Source of the built-in value: %1</source>
-        <translation>Source de la valeur d’origine : %1</translation>
+        <translation>Source de la valeur d’origine&#xa0;: %1</translation>
     </message>
     <message>
         <source>Rule and limit</source>
@@ -7011,7 +7026,7 @@
     </message>
     <message>
         <source>&amp;Limits of the checks: fold away</source>
-        <translation>&amp;Seuils des contrôles : replier</translation>
+        <translation>&amp;Seuils des contrôles&#xa0;: replier</translation>
     </message>
     <message>
         <source>&amp;Limits of the checks</source>
@@ -7024,7 +7039,8 @@
     <message numerus="yes">
         <source>%n of this station&apos;s own</source>
         <translation>
-            <numerusform>%n propre à cette station || %n propres à cette station</numerusform>
+            <numerusform>%n propre à cette station</numerusform>
+            <numerusform>%n propres à cette station</numerusform>
         </translation>
     </message>
     <message>
@@ -7037,7 +7053,7 @@
     </message>
     <message>
         <source>from %1 on</source>
-        <translation>depuis %1</translation>
+        <translation>depuis %1</translation>
     </message>
     <message>
         <source>from the beginning</source>
@@ -7045,15 +7061,15 @@
     </message>
     <message>
         <source>limit back to built in: %1</source>
-        <translation>seuil revenu à l’origine : %1</translation>
+        <translation>seuil revenu à l’origine&#xa0;: %1</translation>
     </message>
     <message>
         <source>limit changed: %1</source>
-        <translation>seuil changé : %1</translation>
+        <translation>seuil changé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Kept. The readings are judged afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont jugés à nouveau ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont jugés à nouveau&#xa0;; annuler le reprend.</translation>
     </message>
 </context>
 <context>
@@ -7269,7 +7285,7 @@
 
 A register for a station with a dry and a wet bulb.
 Free software under the GNU General Public License, version 3 or later.</source>
-        <translation>Wickbook %1
+        <translation>Wickbook %1
 
 Un registre pour une station à thermomètres sec et mouillé.
 Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</translation>
@@ -7292,15 +7308,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>&amp;Undo: %1</source>
-        <translation>&amp;Annuler : %1</translation>
+        <translation>&amp;Annuler&#xa0;: %1</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Refaire : %1</translation>
+        <translation>&amp;Refaire&#xa0;: %1</translation>
     </message>
     <message>
         <source>The sample station needs a little room for temporary files, and there is none: %1.</source>
-        <translation>La station d’exemple a besoin d’un peu de place pour des fichiers temporaires, et il n’y en a pas : %1.</translation>
+        <translation>La station d’exemple a besoin d’un peu de place pour des fichiers temporaires, et il n’y en a pas&#xa0;: %1.</translation>
     </message>
     <message>
         <source>invented</source>
@@ -7367,11 +7383,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>missing: %1</source>
-        <translation>manquant : %1</translation>
+        <translation>manquant&#xa0;: %1</translation>
     </message>
     <message>
         <source>This station has no observing hours.</source>
@@ -7390,11 +7406,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1, then the humidity is %2</source>
-        <translation>%1, alors l’humidité est %2</translation>
+        <translation>%1, alors l’humidité est %2</translation>
     </message>
     <message>
         <source>RH %1</source>
-        <translation>HR %1</translation>
+        <translation>HR %1</translation>
     </message>
 </context>
 <context>
@@ -7405,7 +7421,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Why was &amp;nothing read? Choose with ↓ or write your own words.</source>
-        <translation>Pourquoi rien &amp;n’a-t-il été lu ? Choisir par ↓ ou écrire vos mots.</translation>
+        <translation>Pourquoi rien &amp;n’a-t-il été lu&#xa0;? Choisir par ↓ ou écrire vos mots.</translation>
     </message>
     <message>
         <source>Write down</source>
@@ -7417,7 +7433,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>for &amp;all %1 hours in a row, in this month</source>
-        <translation>pour &amp;les %1 heures de suite, dans ce mois</translation>
+        <translation>pour &amp;les %1 heures de suite, dans ce mois</translation>
     </message>
 </context>
 <context>
@@ -7488,7 +7504,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Nothing has been written down in %1.</source>
-        <translation>Rien n’a été noté en %1.</translation>
+        <translation>Rien n’a été noté en %1.</translation>
     </message>
     <message>
         <source>Take &amp;signing back</source>
@@ -7508,7 +7524,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>signing of %1 taken back</source>
-        <translation>visa de %1 repris</translation>
+        <translation>visa de %1 repris</translation>
     </message>
     <message>
         <source>%1 is no longer signed off (Ctrl+Z undoes it).</source>
@@ -7516,11 +7532,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 is not over: sign it off once its last hour has passed.</source>
-        <translation>%1 n’est pas fini : le viser après sa dernière heure.</translation>
+        <translation>%1 n’est pas fini&#xa0;: le viser après sa dernière heure.</translation>
     </message>
     <message>
         <source>%1 of %2 readings at observing hours count; missing %3, set aside %4.</source>
-        <translation>%1 relevés sur %2 aux heures d’observation comptent ; manquants %3, mis de côté %4.</translation>
+        <translation>%1 relevés sur %2 aux heures d’observation comptent&#xa0;; manquants %3, mis de côté %4.</translation>
     </message>
     <message>
         <source>One hour is still to come.</source>
@@ -7529,7 +7545,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n hours are still to come.</source>
         <translation>
-            <numerusform>%n heure est encore à venir. || %n heures sont encore à venir.</numerusform>
+            <numerusform>%n heure est encore à venir.</numerusform>
+            <numerusform>%n heures sont encore à venir.</numerusform>
         </translation>
     </message>
     <message>
@@ -7539,12 +7556,13 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n files were written into %1.</source>
         <translation>
-            <numerusform>%n fichier a été écrit dans %1. || %n fichiers ont été écrits dans %1.</numerusform>
+            <numerusform>%n fichier a été écrit dans %1.</numerusform>
+            <numerusform>%n fichiers ont été écrits dans %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 observations were written to %2.</source>
-        <translation>%1 observations ont été écrites dans %2.</translation>
+        <translation>%1 observations ont été écrites dans %2.</translation>
     </message>
     <message>
         <source>Folder for the monthly return</source>
@@ -7567,7 +7585,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>on %1 no reading was due at that hour</source>
-        <translation>le %1, aucun relevé n’était dû à cette heure</translation>
+        <translation>le %1, aucun relevé n’était dû à cette heure</translation>
     </message>
     <message>
         <source>%1 has a reading at that hour already</source>
@@ -7579,12 +7597,13 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>one line to %1</source>
-        <translation>une ligne vers %1</translation>
+        <translation>une ligne vers %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines to %1 … %2</source>
         <translation>
-            <numerusform>%n ligne vers %1 … %2 || %n lignes vers %1 … %2</numerusform>
+            <numerusform>%n ligne vers %1 … %2</numerusform>
+            <numerusform>%n lignes vers %1 … %2</numerusform>
         </translation>
     </message>
     <message>
@@ -7649,7 +7668,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>The date of the first line; the others keep their distance</source>
-        <translation>La date de la première ligne ; les autres gardent leur distance</translation>
+        <translation>La date de la première ligne&#xa0;; les autres gardent leur distance</translation>
     </message>
     <message>
         <source>the hour each line has</source>
@@ -7669,7 +7688,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation>Pou&amp;rquoi ?</translation>
+        <translation>Pou&amp;rquoi&#xa0;?</translation>
     </message>
     <message>
         <source>Why</source>
@@ -7689,7 +7708,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>No line can go to %1.</source>
-        <translation>Aucune ligne ne peut aller en %1.</translation>
+        <translation>Aucune ligne ne peut aller en %1.</translation>
     </message>
     <message>
         <source>No line can go there.</source>
@@ -7697,55 +7716,57 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>One line goes to the same day and hour of %1.</source>
-        <translation>Une ligne va au même jour et à la même heure de %1.</translation>
+        <translation>Une ligne va au même jour et à la même heure de %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines go to the same days and hours of %1.</source>
         <translation>
-            <numerusform>%n ligne va au même jour et à la même heure de %1. || %n lignes vont aux mêmes jours et heures de %1.</numerusform>
+            <numerusform>%n ligne va au même jour et à la même heure de %1.</numerusform>
+            <numerusform>%n lignes vont aux mêmes jours et heures de %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>What would go: %1.</source>
         <extracomment>%1 &quot;14 lines to 1 Apr 2025, 9 h … 7 Apr 2025, 21 h&quot;</extracomment>
-        <translation>Iraient : %1.</translation>
+        <translation>Iraient&#xa0;: %1.</translation>
     </message>
     <message>
         <source>One stays here:</source>
-        <translation>Une reste ici :</translation>
+        <translation>Une reste ici&#xa0;:</translation>
     </message>
     <message numerus="yes">
         <source>%n stay here:</source>
         <translation>
-            <numerusform>%n reste ici : || %n restent ici :</numerusform>
+            <numerusform>%n reste ici&#xa0;:</numerusform>
+            <numerusform>%n restent ici&#xa0;:</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 (%2 / %3) stays: %4</source>
-        <translation>%1 (%2 / %3) reste : %4</translation>
+        <translation>%1 (%2 / %3) reste&#xa0;: %4</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::NotesPanel</name>
     <message>
         <source>read right: keep it as read</source>
-        <translation>bien lu : le garder comme lu</translation>
+        <translation>bien lu&#xa0;: le garder comme lu</translation>
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation>Que dit le papier ?</translation>
+        <translation>Que dit le papier&#xa0;?</translation>
     </message>
     <message>
         <source>the paper says so: it was a slip of the keys</source>
-        <translation>le papier dit cela : c’était une méprise aux touches</translation>
+        <translation>le papier dit cela&#xa0;: c’était une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what was typed: it was a slip at the thermometer</source>
-        <translation>le papier dit ce qui a été tapé : c’était une méprise au thermomètre</translation>
+        <translation>le papier dit ce qui a été tapé&#xa0;: c’était une méprise au thermomètre</translation>
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation>ni l’un ni l’autre : retour aux notes</translation>
+        <translation>ni l’un ni l’autre&#xa0;: retour aux notes</translation>
     </message>
 </context>
 <context>
@@ -7788,15 +7809,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>from %1 m</source>
-        <translation>d’après %1 m</translation>
+        <translation>d’après %1&#xa0;m</translation>
     </message>
     <message>
         <source>Below the scale there is no number to work with; it is kept as below scale.</source>
-        <translation>Sous l’échelle il n’y a pas de nombre pour calculer ; c’est gardé comme « sous l’échelle ».</translation>
+        <translation>Sous l’échelle il n’y a pas de nombre pour calculer&#xa0;; c’est gardé comme «&#xa0;sous l’échelle&#xa0;».</translation>
     </message>
     <message>
         <source>Saved %1: %2 / %3%4.</source>
-        <translation>Enregistré %1 : %2 / %3%4.</translation>
+        <translation>Enregistré %1&#xa0;: %2 / %3%4.</translation>
     </message>
     <message>
         <source>Type the dry bulb and the wet bulb first.</source>
@@ -7804,11 +7825,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 is off the thermometer&apos;s scale, which runs from %2 to %3 %4. Read it again.</source>
-        <translation>%1 est hors de l’échelle du thermomètre, qui va de %2 à %3 %4. Relire.</translation>
+        <translation>%1 est hors de l’échelle du thermomètre, qui va de %2 à %3&#xa0;%4. Relire.</translation>
     </message>
     <message>
         <source>Say first whether the wick is wet or frozen: W for water, I for ice.</source>
-        <translation>Dire d’abord si la mousseline est humide ou gelée : W pour eau, I pour glace.</translation>
+        <translation>Dire d’abord si la mousseline est humide ou gelée&#xa0;: W pour eau, I pour glace.</translation>
     </message>
     <message>
         <source>The dry bulb is empty. Enter again keeps the wet bulb alone, as incomplete.</source>
@@ -7832,7 +7853,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>extra reading</source>
@@ -7840,15 +7861,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>typed first: %1 / %2</source>
-        <translation>tapé d’abord : %1 / %2</translation>
+        <translation>tapé d’abord&#xa0;: %1 / %2</translation>
     </message>
     <message>
         <source>This hour is written down already: %1 / %2. Changes are made in the register.</source>
-        <translation>Cette heure est déjà notée : %1 / %2. Les changements se font dans le registre.</translation>
+        <translation>Cette heure est déjà notée&#xa0;: %1 / %2. Les changements se font dans le registre.</translation>
     </message>
     <message>
         <source>The entry is still here; press Enter to try again.</source>
-        <translation>L’inscription est encore là ; Entrée essaie de nouveau.</translation>
+        <translation>L’inscription est encore là&#xa0;; Entrée essaie de nouveau.</translation>
     </message>
     <message>
         <source>&amp;Try again  ⏎</source>
@@ -7856,22 +7877,22 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Touch the wick with something cold and clean: ice is hard and dull, water gives and shines. A wick can stay liquid below zero and freeze with the air above it. With water the humidity would be %1, with ice %2.</source>
-        <translation>Toucher la mousseline avec quelque chose de froid et propre : la glace est dure et mate, l’eau cède et brille. Une mousseline peut rester liquide sous zéro et geler avec un air au-dessus. En eau l’humidité serait %1, en glace %2.</translation>
+        <translation>Toucher la mousseline avec quelque chose de froid et propre&#xa0;: la glace est dure et mate, l’eau cède et brille. Une mousseline peut rester liquide sous zéro et geler avec un air au-dessus. En eau l’humidité serait %1, en glace %2.</translation>
     </message>
     <message>
         <source>Taken: %1. What was typed first is kept with it.</source>
-        <translation>Pris : %1. Ce qui a été tapé d’abord est gardé avec.</translation>
+        <translation>Pris&#xa0;: %1. Ce qui a été tapé d’abord est gardé avec.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::ObserversSection</name>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>Counting: %1 %</source>
-        <translation>Comptage : %1 %</translation>
+        <translation>Comptage&#xa0;: %1&#xa0;%</translation>
     </message>
     <message>
         <source>Counting …</source>
@@ -7935,7 +7956,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Who ha&amp;s read: fold away</source>
-        <translation>Qui a &amp;lu : replier</translation>
+        <translation>Qui a &amp;lu&#xa0;: replier</translation>
     </message>
     <message>
         <source>Who ha&amp;s read, and how</source>
@@ -7944,7 +7965,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message>
         <source>%1 (%2, %3)</source>
         <extracomment>which last digit, of which bulb, and its share</extracomment>
-        <translation>%1 (%2, %3)</translation>
+        <translation>%1 (%2, %3)</translation>
     </message>
     <message>
         <source>dry</source>
@@ -7973,7 +7994,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n readings</source>
         <translation>
-            <numerusform>%n relevé || %n relevés</numerusform>
+            <numerusform>%n relevé</numerusform>
+            <numerusform>%n relevés</numerusform>
         </translation>
     </message>
     <message>
@@ -8001,27 +8023,27 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>This station&apos;s record begins on %1, so no reading was due in %2. To type this page off, let the station&apos;s first period begin earlier (Station page), or turn to the month it belongs to.</source>
-        <translation>La série de cette station commence le %1, donc aucun relevé n’était dû en %2. Pour taper cette page, faire commencer plus tôt la première période (page Station), ou aller au mois voulu.</translation>
+        <translation>La série de cette station commence le %1, donc aucun relevé n’était dû en %2. Pour taper cette page, faire commencer plus tôt la première période (page Station), ou aller au mois voulu.</translation>
     </message>
     <message>
         <source>&amp;Turn to %1</source>
-        <translation>&amp;Aller à %1</translation>
+        <translation>&amp;Aller à %1</translation>
     </message>
     <message>
         <source>This station has no observing hours in %1, so the page has no lines. Give it its hours on the Station page, then come back.</source>
-        <translation>Cette station n’a pas d’heures en %1, donc la page n’a pas de lignes. Les lui donner sur la page Station, puis revenir.</translation>
+        <translation>Cette station n’a pas d’heures en %1, donc la page n’a pas de lignes. Les lui donner sur la page Station, puis revenir.</translation>
     </message>
     <message>
         <source>This month has no line for “%1”. Write the day as a number.</source>
-        <translation>Ce mois n’a pas de ligne pour « %1 ». Écrire le jour en nombre.</translation>
+        <translation>Ce mois n’a pas de ligne pour « %1&#xa0;». Écrire le jour en nombre.</translation>
     </message>
     <message>
         <source>%1: first %2, the second time %3. Ctrl+E settles which the paper says.</source>
-        <translation>%1 : d’abord %2, la seconde fois %3. Ctrl+E règle ce que dit le papier.</translation>
+        <translation>%1&#xa0;: d’abord %2, la seconde fois %3. Ctrl+E règle ce que dit le papier.</translation>
     </message>
     <message>
         <source>Alt+%1: %2 (%3).</source>
-        <translation>Alt+%1 : %2 (%3).</translation>
+        <translation>Alt+%1&#xa0;: %2 (%3).</translation>
     </message>
     <message>
         <source>This hour is still to come.</source>
@@ -8033,11 +8055,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1: %2 or %3</source>
-        <translation>%1 : %2 ou %3</translation>
+        <translation>%1&#xa0;: %2 ou %3</translation>
     </message>
     <message>
         <source>The two passes differ. What does the paper say?</source>
-        <translation>Les deux frappes diffèrent. Que dit le papier ?</translation>
+        <translation>Les deux frappes diffèrent. Que dit le papier&#xa0;?</translation>
     </message>
     <message>
         <source>%1, as in the book</source>
@@ -8049,32 +8071,35 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>“%1” is not in the book</source>
-        <translation>« %1 » n’est pas dans le livre</translation>
+        <translation>« %1&#xa0;» n’est pas dans le livre</translation>
     </message>
     <message>
         <source>%1 of %2 lines are in the book.</source>
-        <translation>%1 lignes sur %2 sont dans le livre.</translation>
+        <translation>%1 lignes sur %2 sont dans le livre.</translation>
     </message>
     <message>
         <source>One line is empty: m and a letter says why.</source>
-        <translation>Une ligne est vide : m et une lettre disent pourquoi.</translation>
+        <translation>Une ligne est vide&#xa0;: m et une lettre disent pourquoi.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines are empty: m and a letter says why.</source>
         <translation>
-            <numerusform>%n ligne est vide : m et une lettre disent pourquoi. || %n lignes sont vides : m et une lettre disent pourquoi.</numerusform>
+            <numerusform>%n ligne est vide&#xa0;: m et une lettre disent pourquoi.</numerusform>
+            <numerusform>%n lignes sont vides&#xa0;: m et une lettre disent pourquoi.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n are read back.</source>
         <translation>
-            <numerusform>%n est collationnée. || %n sont collationnées.</numerusform>
+            <numerusform>%n est collationnée.</numerusform>
+            <numerusform>%n sont collationnées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n could not be stored yet.</source>
         <translation>
-            <numerusform>%n n’a pu être enregistrée encore. || %n n’ont pu être enregistrées encore.</numerusform>
+            <numerusform>%n n’a pu être enregistrée encore.</numerusform>
+            <numerusform>%n n’ont pu être enregistrées encore.</numerusform>
         </translation>
     </message>
     <message>
@@ -8083,27 +8108,27 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>This cause says what happened, not what was read. Look at the paper: Enter goes to the line.</source>
-        <translation>Cette cause dit ce qui s’est passé, non ce qui a été lu. Regarder le papier : Entrée va à la ligne.</translation>
+        <translation>Cette cause dit ce qui s’est passé, non ce qui a été lu. Regarder le papier&#xa0;: Entrée va à la ligne.</translation>
     </message>
     <message>
         <source>typed again from the page: %1</source>
-        <translation>retapé de la page : %1</translation>
+        <translation>retapé de la page&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken for %1: %2. What stood there first is kept; Ctrl+Z takes it back.</source>
-        <translation>Pris pour %1 : %2. Ce qui y était d’abord est gardé ; Ctrl+Z le reprend.</translation>
+        <translation>Pris pour %1&#xa0;: %2. Ce qui y était d’abord est gardé&#xa0;; Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>typed twice, and the paper looked at again: %1 was %2</source>
-        <translation>tapé deux fois, et le papier regardé à nouveau : %1 était %2</translation>
+        <translation>tapé deux fois, et le papier regardé à nouveau&#xa0;: %1 était %2</translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation>jugé %1</translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>%1 is judged %2 (Ctrl+Z undoes it).</source>
-        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
+        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
     </message>
     <message>
         <source>Some lines are not in the book yet. Store them first.</source>
@@ -8119,7 +8144,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Second pass: type the page again. What you typed first is hidden; lines that come out alike are marked as read back.</source>
-        <translation>Seconde frappe : retaper la page. Ce que vous avez tapé d’abord est caché ; les lignes identiques sont marquées comme collationnées.</translation>
+        <translation>Seconde frappe&#xa0;: retaper la page. Ce que vous avez tapé d’abord est caché&#xa0;; les lignes identiques sont marquées comme collationnées.</translation>
     </message>
     <message>
         <source>the lines typed just now (%1)</source>
@@ -8135,20 +8160,21 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>move: %1</source>
-        <translation>déplacer : %1</translation>
+        <translation>déplacer&#xa0;: %1</translation>
     </message>
     <message>
         <source>Nothing was moved. %1</source>
-        <translation>Rien n’a été déplacé. %1</translation>
+        <translation>Rien n’a été déplacé. %1</translation>
     </message>
     <message>
         <source>One line now stands in %1. Ctrl+Z takes it back.</source>
-        <translation>Une ligne est maintenant en %1. Ctrl+Z la reprend.</translation>
+        <translation>Une ligne est maintenant en %1. Ctrl+Z la reprend.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines now stand in %1. Ctrl+Z takes them back.</source>
         <translation>
-            <numerusform>%n ligne est maintenant en %1. Ctrl+Z la reprend. || %n lignes sont maintenant en %1. Ctrl+Z les reprend.</numerusform>
+            <numerusform>%n ligne est maintenant en %1. Ctrl+Z la reprend.</numerusform>
+            <numerusform>%n lignes sont maintenant en %1. Ctrl+Z les reprend.</numerusform>
         </translation>
     </message>
     <message>
@@ -8214,11 +8240,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message>
         <source>&amp;Without the point: 234 is %1, 6 is %2, −6 is −%2</source>
         <extracomment>%1 is 23.4, %2 is 0.6, with the locale&apos;s mark</extracomment>
-        <translation>&amp;Sans la virgule : 234 est %1, 6 est %2, −6 est −%2</translation>
+        <translation>&amp;Sans la virgule&#xa0;: 234 est %1, 6 est %2, −6 est −%2</translation>
     </message>
     <message>
         <source>For the thermometers only; a point or comma that is typed always counts</source>
-        <translation>Pour les thermomètres seulement ; un point ou une virgule tapés comptent toujours</translation>
+        <translation>Pour les thermomètres seulement&#xa0;; un point ou une virgule tapés comptent toujours</translation>
     </message>
     <message>
         <source>Where Enter goes</source>
@@ -8270,7 +8296,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>m and a letter: missing (%1). &quot; repeats what stands above. w or i after the wet bulb: water or ice.</source>
-        <translation>m et une lettre : manquant (%1). &quot; répète ce qui est au-dessus. w ou i après le mouillé : eau ou glace.</translation>
+        <translation>m et une lettre&#xa0;: manquant (%1). &quot; répète ce qui est au-dessus. w ou i après le mouillé&#xa0;: eau ou glace.</translation>
     </message>
     <message>
         <source>Page&apos;s &amp;end</source>
@@ -8282,7 +8308,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Type the page a second time without seeing the first: what is alike is marked as read back, what is not is shown</source>
-        <translation>Taper la page une seconde fois sans voir la première : ce qui est pareil est marqué collationné, ce qui ne l’est pas est montré</translation>
+        <translation>Taper la page une seconde fois sans voir la première&#xa0;: ce qui est pareil est marqué collationné, ce qui ne l’est pas est montré</translation>
     </message>
     <message>
         <source>Another &amp;month…</source>
@@ -8302,7 +8328,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>typed from the page</source>
@@ -8310,7 +8336,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 is not in the book yet. %2 What you typed is still on the page.</source>
-        <translation>%1 n’est pas encore au livre. %2 Ce que vous avez tapé est encore sur la page.</translation>
+        <translation>%1 n’est pas encore au livre. %2 Ce que vous avez tapé est encore sur la page.</translation>
     </message>
     <message>
         <source>typed again from the page</source>
@@ -8318,15 +8344,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 was in the book already. Say why it changes, once for this page: Enter keeps the change, Esc leaves the book as it is.</source>
-        <translation>%1 était déjà au livre. Dire pourquoi cela change, une fois pour cette page : Entrée garde le changement, Échap laisse le livre tel quel.</translation>
+        <translation>%1 était déjà au livre. Dire pourquoi cela change, une fois pour cette page&#xa0;: Entrée garde le changement, Échap laisse le livre tel quel.</translation>
     </message>
     <message>
         <source>Write a reason: what stood there first is kept, and so is why it changed.</source>
-        <translation>Écrire une raison : ce qui y était d’abord est gardé, et pourquoi cela a changé.</translation>
+        <translation>Écrire une raison&#xa0;: ce qui y était d’abord est gardé, et pourquoi cela a changé.</translation>
     </message>
     <message>
         <source>read back against the page: typed twice alike</source>
-        <translation>collationné avec la page : tapé deux fois pareil</translation>
+        <translation>collationné avec la page&#xa0;: tapé deux fois pareil</translation>
     </message>
 </context>
 <context>
@@ -8389,11 +8415,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>RH %</source>
-        <translation>HR %</translation>
+        <translation>HR&#xa0;%</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation>Humidité relative, %</translation>
+        <translation>Humidité relative,&#xa0;%</translation>
     </message>
     <message>
         <source>Dew p.</source>
@@ -8401,7 +8427,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation>Point de rosée, %1</translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>How the line stands</source>
@@ -8450,7 +8476,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Ice point: slush of crushed ice of distilled water, well packed, bulbs deep in it, read when they stand still. Then water of about 20 °C, stirred all the while. Let glass warm and cool slowly; broken glass and mercury go by your local rules. A field may stay empty.</source>
-        <translation>Point de glace : bouillie de glace pilée d’eau distillée, bien tassée, les réservoirs au fond, lus quand ils ne bougent plus. Puis de l’eau à environ 20 °C, agitée sans cesse. Laisser le verre chauffer et refroidir lentement ; pour le verre brisé et le mercure valent vos règles locales. Un champ peut rester vide.</translation>
+        <translation>Point de glace&#xa0;: bouillie de glace pilée d’eau distillée, bien tassée, les réservoirs au fond, lus quand ils ne bougent plus. Puis de l’eau à environ 20&#xa0;°C, agitée sans cesse. Laisser le verre chauffer et refroidir lentement&#xa0;; pour le verre brisé et le mercure valent vos règles locales. Un champ peut rester vide.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -8502,11 +8528,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
+        <translation>L’inscrire quand c’est arrivé&#xa0;; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>Write down the thermometers first, under “Thermometers”.</source>
-        <translation>Inscrire d’abord les thermomètres, sous « Thermomètres ».</translation>
+        <translation>Inscrire d’abord les thermomètres, sous «&#xa0;Thermomètres&#xa0;».</translation>
     </message>
     <message>
         <source>One thermometer can&apos;t be both bulbs. Choose another for one of them.</source>
@@ -8537,11 +8563,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Once a year, and after every knock: both without wick in one stirred bath.</source>
-        <translation>Une fois l’an, et après chaque choc : les deux sans mousseline dans un bain agité.</translation>
+        <translation>Une fois l’an, et après chaque choc&#xa0;: les deux sans mousseline dans un bain agité.</translation>
     </message>
     <message>
         <source>pair check</source>
@@ -8561,7 +8587,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>ice point of %1</source>
-        <translation>point de glace du %1</translation>
+        <translation>point de glace du %1</translation>
     </message>
     <message>
         <source>This check has no ice point, and a difference alone does not say which thermometer errs.</source>
@@ -8573,26 +8599,26 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Kept. What was read stays; what follows from it is worked out afresh. Undo takes it back.</source>
-        <translation>Gardé. Ce qui a été lu reste ; ce qui en découle est recalculé. Annuler le reprend.</translation>
+        <translation>Gardé. Ce qui a été lu reste&#xa0;; ce qui en découle est recalculé. Annuler le reprend.</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::PairsModel</name>
     <message>
         <source>The wick is water or ice: type w or i.</source>
-        <translation>La mousseline est en eau ou en glace : taper w ou i.</translation>
+        <translation>La mousseline est en eau ou en glace&#xa0;: taper w ou i.</translation>
     </message>
     <message>
         <source>%1 is not a number: write it as 16.4.</source>
-        <translation>%1 n’est pas un nombre : l’écrire comme 16,4.</translation>
+        <translation>%1 n’est pas un nombre&#xa0;: l’écrire comme 16,4.</translation>
     </message>
     <message>
         <source>At or below zero: type w for water or i for ice.</source>
-        <translation>À zéro ou au-dessous : taper w pour eau ou i pour glace.</translation>
+        <translation>À zéro ou au-dessous&#xa0;: taper w pour eau ou i pour glace.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>empty</source>
@@ -8604,11 +8630,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Dry %1</source>
-        <translation>Sec %1</translation>
+        <translation>Sec %1</translation>
     </message>
     <message>
         <source>Wet %1</source>
-        <translation>Mouillé %1</translation>
+        <translation>Mouillé %1</translation>
     </message>
     <message>
         <source>Wick</source>
@@ -8672,17 +8698,19 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n lines will have no place on paper any more.</source>
         <translation>
-            <numerusform>%n ligne n’aura plus de place sur le papier. || %n lignes n’auront plus de place sur le papier.</numerusform>
+            <numerusform>%n ligne n’aura plus de place sur le papier.</numerusform>
+            <numerusform>%n lignes n’auront plus de place sur le papier.</numerusform>
         </translation>
     </message>
     <message>
         <source>One line will stand on: %1.</source>
-        <translation>Une ligne sera à : %1.</translation>
+        <translation>Une ligne sera à&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines will stand on: %1.</source>
         <translation>
-            <numerusform>%n ligne sera à : %1. || %n lignes seront à : %1.</numerusform>
+            <numerusform>%n ligne sera à&#xa0;: %1.</numerusform>
+            <numerusform>%n lignes seront à&#xa0;: %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -8710,7 +8738,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Change what is different; leave the rest as it stands.</source>
-        <translation>Changer ce qui diffère ; laisser le reste tel quel.</translation>
+        <translation>Changer ce qui diffère&#xa0;; laisser le reste tel quel.</translation>
     </message>
     <message>
         <source>From, year-month-day</source>
@@ -8782,7 +8810,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write the %1.</source>
-        <translation>Écrire : %1.</translation>
+        <translation>Écrire&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Nothing differs yet from what is in force. Change a field, or close this.</source>
@@ -8821,11 +8849,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>From %1</source>
-        <translation>Depuis %1</translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>elevation %1 m</source>
-        <translation>altitude %1 m</translation>
+        <translation>altitude %1&#xa0;m</translation>
     </message>
     <message>
         <source>no observing hours</source>
@@ -8833,15 +8861,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>hours follow %1</source>
-        <translation>les heures suivent %1</translation>
+        <translation>les heures suivent %1</translation>
     </message>
     <message>
         <source>own coefficient %1 × 10⁻⁴ per degree</source>
-        <translation>coefficient propre %1 × 10⁻⁴ par degré</translation>
+        <translation>coefficient propre %1 × 10⁻⁴ par degré</translation>
     </message>
     <message>
         <source>mean pressure %1 hPa</source>
-        <translation>pression moyenne %1 hPa</translation>
+        <translation>pression moyenne %1&#xa0;hPa</translation>
     </message>
     <message>
         <source>no mean pressure</source>
@@ -8853,7 +8881,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Nothing is known of the station yet.</source>
@@ -8861,11 +8889,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Of %1 readings %2 would have another humidity or dew point.</source>
-        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée.</translation>
+        <translation>Sur %1 relevés, %2 auraient une autre humidité ou un autre point de rosée.</translation>
     </message>
     <message>
         <source>By the new hours %1 would lie elsewhere; they stay under the hour they were written at.</source>
-        <translation>Selon les nouvelles heures, %1 seraient ailleurs ; ils restent sous l’heure où ils ont été écrits.</translation>
+        <translation>Selon les nouvelles heures, %1 seraient ailleurs&#xa0;; ils restent sous l’heure où ils ont été écrits.</translation>
     </message>
     <message>
         <source>What was read stays as it is.</source>
@@ -8873,15 +8901,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>period changed: %1</source>
-        <translation>période changée : %1</translation>
+        <translation>période changée&#xa0;: %1</translation>
     </message>
     <message>
         <source>the station differs: %1</source>
-        <translation>la station diffère : %1</translation>
+        <translation>la station diffère&#xa0;: %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont recalculés&#xa0;; annuler le reprend.</translation>
     </message>
     <message>
         <source>The beginning can&apos;t be taken back, for a station must stand somewhere. Change it instead.</source>
@@ -8897,7 +8925,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>period taken back: %1</source>
-        <translation>période reprise : %1</translation>
+        <translation>période reprise&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -8996,31 +9024,32 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n queries to settle</source>
         <translation>
-            <numerusform>%n question à régler || %n questions à régler</numerusform>
+            <numerusform>%n question à régler</numerusform>
+            <numerusform>%n questions à régler</numerusform>
         </translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation>jugé %1</translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation>jugé %1 : %2</translation>
+        <translation>jugé %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 is judged %2 (Ctrl+Z undoes it).</source>
-        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
+        <translation>%1 est jugé %2 (Ctrl+Z l’annule).</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::QueryMark</name>
     <message>
         <source>cross: cannot be right</source>
-        <translation>croix : ne peut être juste</translation>
+        <translation>croix&#xa0;: ne peut être juste</translation>
     </message>
     <message>
         <source>circle: doubtful</source>
-        <translation>cercle : douteux</translation>
+        <translation>cercle&#xa0;: douteux</translation>
     </message>
 </context>
 <context>
@@ -9190,7 +9219,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Dry bulb as read, %1</source>
-        <translation>Sec comme lu, %1</translation>
+        <translation>Sec comme lu, %1</translation>
     </message>
     <message>
         <source>Wet</source>
@@ -9198,7 +9227,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Wet bulb as read, %1</source>
-        <translation>Mouillé comme lu, %1</translation>
+        <translation>Mouillé comme lu, %1</translation>
     </message>
     <message>
         <source>Depr.</source>
@@ -9206,7 +9235,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Wet-bulb depression, %1</source>
-        <translation>Écart psychrométrique, %1</translation>
+        <translation>Écart psychrométrique, %1</translation>
     </message>
     <message>
         <source>Wick</source>
@@ -9218,11 +9247,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>RH %</source>
-        <translation>HR %</translation>
+        <translation>HR&#xa0;%</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
-        <translation>Humidité relative, %</translation>
+        <translation>Humidité relative,&#xa0;%</translation>
     </message>
     <message>
         <source>±</source>
@@ -9230,7 +9259,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Relative humidity is good to, %</source>
-        <translation>L’humidité relative est bonne à, %</translation>
+        <translation>L’humidité relative est bonne à,&#xa0;%</translation>
     </message>
     <message>
         <source>Dew p.</source>
@@ -9238,7 +9267,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Dew point, %1</source>
-        <translation>Point de rosée, %1</translation>
+        <translation>Point de rosée, %1</translation>
     </message>
     <message>
         <source>Weather</source>
@@ -9317,7 +9346,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>There is a reading at this hour: a reason is for hours without one.</source>
-        <translation>Il y a un relevé à cette heure : une raison est pour les heures sans.</translation>
+        <translation>Il y a un relevé à cette heure&#xa0;: une raison est pour les heures sans.</translation>
     </message>
     <message>
         <source>Choose a reason or write one in your own words.</source>
@@ -9325,7 +9354,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 is missing: %2</source>
-        <translation>%1 manque : %2</translation>
+        <translation>%1 manque&#xa0;: %2</translation>
     </message>
     <message>
         <source>reason changed</source>
@@ -9333,15 +9362,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 to %2 are missing: %3</source>
-        <translation>%1 à %2 manquent : %3</translation>
+        <translation>%1 à %2 manquent&#xa0;: %3</translation>
     </message>
     <message>
         <source>Ordered by: %1. O again turns it round.</source>
-        <translation>Rangé par : %1. O encore inverse.</translation>
+        <translation>Rangé par&#xa0;: %1. O encore inverse.</translation>
     </message>
     <message>
         <source>Ordered by: %1, the other way round. O again: as on the page.</source>
-        <translation>Rangé par : %1, à l’envers. O encore : comme sur la page.</translation>
+        <translation>Rangé par&#xa0;: %1, à l’envers. O encore&#xa0;: comme sur la page.</translation>
     </message>
     <message>
         <source>In the order of the page.</source>
@@ -9354,7 +9383,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n lines are on the clipboard as a table.</source>
         <translation>
-            <numerusform>%n ligne est au presse-papiers comme tableau. || %n lignes sont au presse-papiers comme tableau.</numerusform>
+            <numerusform>%n ligne est au presse-papiers comme tableau.</numerusform>
+            <numerusform>%n lignes sont au presse-papiers comme tableau.</numerusform>
         </translation>
     </message>
     <message>
@@ -9363,11 +9393,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Looking: %1 %</source>
-        <translation>Examen : %1 %</translation>
+        <translation>Examen&#xa0;: %1&#xa0;%</translation>
     </message>
     <message>
         <source>No line of the register holds “%1”.</source>
-        <translation>Aucune ligne du registre ne contient « %1 ».</translation>
+        <translation>Aucune ligne du registre ne contient « %1&#xa0;».</translation>
     </message>
     <message>
         <source>This is the only one.</source>
@@ -9390,8 +9420,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
         <translation>Le mois d’après (Page suiv.)</translation>
     </message>
     <message>
-        <source>go to 2025-03 or a date</source>
-        <translation>aller à 2025-03 ou une date</translation>
+        <source>go to 2025-03 …</source>
+        <translation>vers 2025-03 …</translation>
     </message>
     <message>
         <source>Go to a month or a date</source>
@@ -9399,7 +9429,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>find in this month</source>
-        <translation>chercher dans ce mois</translation>
+        <translation>chercher ici</translation>
     </message>
     <message>
         <source>Find in this month</source>
@@ -9508,7 +9538,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n lines</source>
         <translation>
-            <numerusform>%n ligne || %n lignes</numerusform>
+            <numerusform>%n ligne</numerusform>
+            <numerusform>%n lignes</numerusform>
         </translation>
     </message>
     <message>
@@ -9517,11 +9548,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation>jugé %1 : %2</translation>
+        <translation>jugé %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>judged %1</source>
-        <translation>jugé %1</translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>withdrew %1 (Ctrl+Z brings it back)</source>
@@ -9537,15 +9568,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Nothing is written down for that hour: there is nothing to read back.</source>
-        <translation>Rien n’est noté pour cette heure : il n’y a rien à collationner.</translation>
+        <translation>Rien n’est noté pour cette heure&#xa0;: il n’y a rien à collationner.</translation>
     </message>
     <message>
         <source>read back: %1</source>
-        <translation>collationné : %1</translation>
+        <translation>collationné&#xa0;: %1</translation>
     </message>
     <message>
         <source>not read back: %1</source>
-        <translation>non collationné : %1</translation>
+        <translation>non collationné&#xa0;: %1</translation>
     </message>
     <message>
         <source>read back against the paper</source>
@@ -9557,7 +9588,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>read back already: %1</source>
-        <translation>déjà collationné : %1</translation>
+        <translation>déjà collationné&#xa0;: %1</translation>
     </message>
     <message>
         <source>That was the last line of the month. Page Down turns the page.</source>
@@ -9569,7 +9600,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>this line: %1</source>
-        <translation>cette ligne : %1</translation>
+        <translation>cette ligne&#xa0;: %1</translation>
     </message>
     <message>
         <source>the lines marked on the page (%1)</source>
@@ -9585,11 +9616,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>on paper: %1, %2</source>
-        <translation>sur papier : %1, %2</translation>
+        <translation>sur papier&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>no place on paper any more: %1</source>
-        <translation>plus de place sur papier : %1</translation>
+        <translation>plus de place sur papier&#xa0;: %1</translation>
     </message>
     <message>
         <source>named its page on paper</source>
@@ -9625,15 +9656,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Nothing has been written down in %1. Enter writes down a forgotten reading.</source>
-        <translation>Rien n’a été noté en %1. Entrée inscrit un relevé oublié.</translation>
+        <translation>Rien n’a été noté en %1. Entrée inscrit un relevé oublié.</translation>
     </message>
     <message>
         <source>Undone: %1</source>
-        <translation>Annulé : %1</translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 of %2 hours count</source>
-        <translation>%1 heures sur %2 comptent</translation>
+        <translation>%1 heures sur %2 comptent</translation>
     </message>
     <message>
         <source>%1 missing</source>
@@ -9649,12 +9680,13 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 of %2 read back</source>
-        <translation>%1 sur %2 collationnés</translation>
+        <translation>%1 sur %2 collationnés</translation>
     </message>
     <message numerus="yes">
         <source>%n lines marked</source>
         <translation>
-            <numerusform>%n ligne marquée || %n lignes marquées</numerusform>
+            <numerusform>%n ligne marquée</numerusform>
+            <numerusform>%n lignes marquées</numerusform>
         </translation>
     </message>
     <message>
@@ -9664,7 +9696,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n lines shown</source>
         <translation>
-            <numerusform>%n ligne montrée || %n lignes montrées</numerusform>
+            <numerusform>%n ligne montrée</numerusform>
+            <numerusform>%n lignes montrées</numerusform>
         </translation>
     </message>
 </context>
@@ -9687,23 +9720,23 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>whirl %1, wet bulb</source>
-        <translation>passage %1, mouillé</translation>
+        <translation>passage %1, mouillé</translation>
     </message>
     <message>
         <source>whirl %1, dry bulb</source>
-        <translation>passage %1, sec</translation>
+        <translation>passage %1, sec</translation>
     </message>
     <message>
         <source>Whirl %1 is the reading, and its dry bulb is missing.</source>
-        <translation>Le passage %1 est le relevé, et son sec manque.</translation>
+        <translation>Le passage %1 est le relevé, et son sec manque.</translation>
     </message>
     <message>
         <source>The wet bulb rises: the wick is drying. Stop, wet it and whirl again.</source>
-        <translation>Le mouillé monte : la mousseline sèche. Arrêter, humecter et tourner de nouveau.</translation>
+        <translation>Le mouillé monte&#xa0;: la mousseline sèche. Arrêter, humecter et tourner de nouveau.</translation>
     </message>
     <message>
         <source>The wet bulb has not settled yet: whirl again.</source>
-        <translation>Le mouillé n’est pas encore stable : tourner de nouveau.</translation>
+        <translation>Le mouillé n’est pas encore stable&#xa0;: tourner de nouveau.</translation>
     </message>
     <message>
         <source>settled</source>
@@ -9715,11 +9748,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>A row for each whirl, until two wet bulbs agree within %1 %2.</source>
-        <translation>Une ligne par passage, jusqu’à ce que deux mouillés s’accordent à %1 %2.</translation>
+        <translation>Une ligne par passage, jusqu’à ce que deux mouillés s’accordent à %1&#xa0;%2.</translation>
     </message>
     <message>
         <source>Settled: whirl %1 is the reading.</source>
-        <translation>Stable : le passage %1 est le relevé.</translation>
+        <translation>Stable&#xa0;: le passage %1 est le relevé.</translation>
     </message>
 </context>
 <context>
@@ -9734,11 +9767,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Say where the copies are: a folder of them, or one file.</source>
-        <translation>Dire où sont les copies : un dossier, ou un fichier.</translation>
+        <translation>Dire où sont les copies&#xa0;: un dossier, ou un fichier.</translation>
     </message>
     <message>
         <source>Copies in “%1”</source>
-        <translation>Copies dans « %1 »</translation>
+        <translation>Copies dans « %1&#xa0;»</translation>
     </message>
     <message>
         <source>Looking for copies…</source>
@@ -9746,11 +9779,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>There are no copies in this folder: choose another folder, or one file.</source>
-        <translation>Il n’y a pas de copies dans ce dossier : choisir un autre dossier, ou un fichier.</translation>
+        <translation>Il n’y a pas de copies dans ce dossier&#xa0;: choisir un autre dossier, ou un fichier.</translation>
     </message>
     <message>
         <source>The copy is verified first; a new book is made of it, and nothing else is written.</source>
-        <translation>La copie est d’abord vérifiée ; un nouveau livre en est fait, et rien d’autre n’est écrit.</translation>
+        <translation>La copie est d’abord vérifiée&#xa0;; un nouveau livre en est fait, et rien d’autre n’est écrit.</translation>
     </message>
     <message>
         <source>One file</source>
@@ -9758,7 +9791,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 restored from %2</source>
-        <translation>%1 restauré du %2</translation>
+        <translation>%1 restauré du %2</translation>
     </message>
     <message>
         <source>Verifying the copy…</source>
@@ -9889,7 +9922,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>In the list the keys are for the whole group, in the table for the readings chosen: S sound, D doubtful, E erroneous · W why · 1 to 3 take a likely cause · Enter opens in the register · N next, P previous group · Ctrl+Z takes back</source>
-        <translation>Dans la liste les touches valent pour tout le groupe, dans le tableau pour les relevés choisis : S valable, D douteux, E erroné · W pourquoi · 1 à 3 prennent une cause probable · Entrée ouvre dans le registre · N groupe suivant, P précédent · Ctrl+Z reprend</translation>
+        <translation>Dans la liste les touches valent pour tout le groupe, dans le tableau pour les relevés choisis&#xa0;: S valable, D douteux, E erroné · W pourquoi · 1 à 3 prennent une cause probable · Entrée ouvre dans le registre · N groupe suivant, P précédent · Ctrl+Z reprend</translation>
     </message>
     <message>
         <source>Stopped. Nothing was changed, and nothing is kept of it.</source>
@@ -9897,11 +9930,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Every reading is judged among its neighbours; what is marked and not yet judged is asked about here.</source>
-        <translation>Chaque relevé est jugé parmi ses voisins ; ce qui est marqué et non encore jugé est demandé ici.</translation>
+        <translation>Chaque relevé est jugé parmi ses voisins&#xa0;; ce qui est marqué et non encore jugé est demandé ici.</translation>
     </message>
     <message>
         <source>reading %1 of %2</source>
-        <translation>relevé %1 sur %2</translation>
+        <translation>relevé %1 sur %2</translation>
     </message>
     <message>
         <source>Opening the book</source>
@@ -9909,7 +9942,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Reading the book: %1</source>
-        <translation>Lecture du livre : %1</translation>
+        <translation>Lecture du livre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Learning what this station usually reads</source>
@@ -9917,7 +9950,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Judging: %1</source>
-        <translation>Jugement : %1</translation>
+        <translation>Jugement&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 looked at</source>
@@ -9925,11 +9958,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 to ask about, in %2 groups, worst first; %3.</source>
-        <translation>%1 à demander, en %2 groupes, les pires d’abord ; %3.</translation>
+        <translation>%1 à demander, en %2 groupes, les pires d’abord&#xa0;; %3.</translation>
     </message>
     <message>
         <source>Nothing to ask: no reading is marked that has not been judged; %1.</source>
-        <translation>Rien à demander : aucun relevé marqué n’est sans jugement ; %1.</translation>
+        <translation>Rien à demander&#xa0;: aucun relevé marqué n’est sans jugement&#xa0;; %1.</translation>
     </message>
     <message>
         <source>Choose a reading that is asked about first, or go to the list for the whole group.</source>
@@ -9937,15 +9970,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>judged %1</source>
-        <translation>jugé %1</translation>
+        <translation>jugé %1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
     <message>
         <source>%1 %2. Ctrl+Z takes it back.</source>
-        <translation>%1 %2. Ctrl+Z le reprend.</translation>
+        <translation>%1&#xa0;%2. Ctrl+Z le reprend.</translation>
     </message>
     <message>
         <source>What should have stood there is not known. Judge the reading doubtful or erroneous instead.</source>
@@ -9953,19 +9986,19 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>slip of the keys: %1</source>
-        <translation>méprise aux touches : %1</translation>
+        <translation>méprise aux touches&#xa0;: %1</translation>
     </message>
     <message>
         <source>slip at the thermometer: %1</source>
-        <translation>méprise au thermomètre : %1</translation>
+        <translation>méprise au thermomètre&#xa0;: %1</translation>
     </message>
     <message>
         <source>corrected %1, %2</source>
-        <translation>%1 corrigé, %2</translation>
+        <translation>%1 corrigé, %2</translation>
     </message>
     <message>
         <source>%1: %2. What was read first is kept. Ctrl+Z takes it back.</source>
-        <translation>%1 : %2. Ce qui a été lu d’abord est gardé. Ctrl+Z le reprend.</translation>
+        <translation>%1&#xa0;: %2. Ce qui a été lu d’abord est gardé. Ctrl+Z le reprend.</translation>
     </message>
 </context>
 <context>
@@ -9988,7 +10021,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>kept with each judgement, for example: fog every morning that week</source>
-        <translation>gardé avec chaque jugement, par exemple : brouillard chaque matin de cette semaine</translation>
+        <translation>gardé avec chaque jugement, par exemple&#xa0;: brouillard chaque matin de cette semaine</translation>
     </message>
     <message>
         <source>Sound  S</source>
@@ -10004,7 +10037,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Judge %1</source>
-        <translation>Juger %1</translation>
+        <translation>Juger %1</translation>
     </message>
     <message>
         <source>No reading is chosen.</source>
@@ -10013,54 +10046,54 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>Judge the %n chosen:</source>
         <translation>
-            <numerusform>Juger le %n choisi :</numerusform>
-            <numerusform>Juger les %n choisis :</numerusform>
+            <numerusform>Juger le %n choisi&#xa0;:</numerusform>
+            <numerusform>Juger les %n choisis&#xa0;:</numerusform>
         </translation>
     </message>
     <message>
         <source>Judge this reading:</source>
-        <translation>Juger ce relevé :</translation>
+        <translation>Juger ce relevé&#xa0;:</translation>
     </message>
     <message numerus="yes">
         <source>Judge all %n:</source>
         <translation>
-            <numerusform>Juger tous les %n :</numerusform>
-            <numerusform>Juger tous les %n :</numerusform>
+            <numerusform>Juger tous les %n&#xa0;:</numerusform>
+            <numerusform>Juger tous les %n&#xa0;:</numerusform>
         </translation>
     </message>
     <message>
         <source>What does the paper say?</source>
-        <translation>Que dit le papier ?</translation>
+        <translation>Que dit le papier&#xa0;?</translation>
     </message>
     <message>
         <source>the paper says so: it was a slip of the keys</source>
-        <translation>le papier dit cela : c’était une méprise aux touches</translation>
+        <translation>le papier dit cela&#xa0;: c’était une méprise aux touches</translation>
     </message>
     <message>
         <source>the paper says what stands here: it was a slip at the thermometer</source>
-        <translation>le papier dit ce qui est ici : c’était une méprise au thermomètre</translation>
+        <translation>le papier dit ce qui est ici&#xa0;: c’était une méprise au thermomètre</translation>
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation>ni l’un ni l’autre : retour aux notes</translation>
+        <translation>ni l’un ni l’autre&#xa0;: retour aux notes</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::RunsModel</name>
     <message>
         <source>a slip: %1</source>
-        <translation>une méprise : %1</translation>
+        <translation>une méprise&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
     <name>wickbook::ui::SaltCheckForm</name>
     <message>
         <source>%1, %2 %</source>
-        <translation>%1, %2 %</translation>
+        <translation>%1, %2&#xa0;%</translation>
     </message>
     <message>
         <source>Salt check</source>
@@ -10072,7 +10105,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>It checks an electronic sensor, not a psychrometer. Wet slurry of the salt in a closed jar, near 25 °C, several hours until it stands still. Lithium chloride is poisonous: gloves, no kitchen vessels, local rules for disposal. A field may stay empty.</source>
-        <translation>Cela contrôle un capteur électronique, non un psychromètre. Bouillie humide du sel dans un bocal fermé, près de 25 °C, plusieurs heures jusqu’à ce que rien ne bouge. Le chlorure de lithium est toxique : gants, pas de récipients de cuisine, règles locales pour l’éliminer. Un champ peut rester vide.</translation>
+        <translation>Cela contrôle un capteur électronique, non un psychromètre. Bouillie humide du sel dans un bocal fermé, près de 25&#xa0;°C, plusieurs heures jusqu’à ce que rien ne bouge. Le chlorure de lithium est toxique&#xa0;: gants, pas de récipients de cuisine, règles locales pour l’éliminer. Un champ peut rester vide.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -10096,7 +10129,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>reading over %1</source>
-        <translation>lecture sur %1</translation>
+        <translation>lecture sur %1</translation>
     </message>
     <message>
         <source>% read</source>
@@ -10108,11 +10141,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
+        <translation>L’inscrire quand c’est arrivé&#xa0;; cette date est encore à venir.</translation>
     </message>
     <message>
         <source>%1 is not a relative humidity. Look at the %2.</source>
-        <translation>%1 n’est pas une humidité relative. Regarder : %2.</translation>
+        <translation>%1 n’est pas une humidité relative. Regarder&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Write what the sensor showed over at least one solution.</source>
@@ -10135,11 +10168,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>For an electronic sensor that the station is compared with; a psychrometer is not checked so.</source>
-        <translation>Pour un capteur électronique auquel la station est comparée ; un psychromètre ne se contrôle pas ainsi.</translation>
+        <translation>Pour un capteur électronique auquel la station est comparée&#xa0;; un psychromètre ne se contrôle pas ainsi.</translation>
     </message>
     <message>
         <source>salt check</source>
@@ -10166,11 +10199,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Save what can be read of %1</source>
-        <translation>Sauver ce qui est lisible de %1</translation>
+        <translation>Sauver ce qui est lisible de %1</translation>
     </message>
     <message>
         <source>Every revision that can still be read goes into a new book, and what can&apos;t is counted. The damaged book stays as it is: keep it. Where there is a copy that verifies, restore that one first.</source>
-        <translation>Chaque version encore lisible entre dans un nouveau livre, et ce qui ne l’est pas est compté. Le livre endommagé reste tel quel : le garder. S’il y a une copie vérifiée, la restaurer d’abord.</translation>
+        <translation>Chaque version encore lisible entre dans un nouveau livre, et ce qui ne l’est pas est compté. Le livre endommagé reste tel quel&#xa0;: le garder. S’il y a une copie vérifiée, la restaurer d’abord.</translation>
     </message>
     <message>
         <source>what came back and what is lost</source>
@@ -10202,7 +10235,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Reading %1 page by page.</source>
-        <translation>Lecture de %1 page par page.</translation>
+        <translation>Lecture de %1 page par page.</translation>
     </message>
 </context>
 <context>
@@ -10248,7 +10281,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Same place, same air, read within five minutes of the station&apos;s pair. A reference tells how far the station lies off and gives its own coefficient; a new instrument or site goes beside the old for a year before it takes over.</source>
-        <translation>Même lieu, même air, lu à moins de cinq minutes du couple de la station. Une référence dit de combien la station s’écarte et donne son coefficient propre ; un nouvel instrument ou site va un an à côté de l’ancien avant de prendre le relais.</translation>
+        <translation>Même lieu, même air, lu à moins de cinq minutes du couple de la station. Une référence dit de combien la station s’écarte et donne son coefficient propre&#xa0;; un nouvel instrument ou site va un an à côté de l’ancien avant de prendre le relais.</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -10268,7 +10301,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>as announced; may stay empty</source>
-        <translation>comme annoncé ; peut rester vide</translation>
+        <translation>comme annoncé&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>uncertainty of the reference</source>
@@ -10276,7 +10309,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>% RH, standard; of a reference</source>
-        <translation>% HR, type ; d’une référence</translation>
+        <translation>% HR, type&#xa0;; d’une référence</translation>
     </message>
     <message>
         <source>Its uncertainty</source>
@@ -10296,7 +10329,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>at the end: joined, broken, coefficient taken over from …</source>
-        <translation>à la fin : jointes, rompues, coefficient pris du …</translation>
+        <translation>à la fin&#xa0;: jointes, rompues, coefficient pris du …</translation>
     </message>
     <message>
         <source>Note</source>
@@ -10312,7 +10345,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>The uncertainty of a reference lies between 0 and 20 % RH.</source>
-        <translation>L’incertitude d’une référence se trouve entre 0 et 20 % HR.</translation>
+        <translation>L’incertitude d’une référence se trouve entre 0 et 20&#xa0;% HR.</translation>
     </message>
 </context>
 <context>
@@ -10331,23 +10364,23 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1, %2: from %3</source>
-        <translation>%1, %2 : depuis %3</translation>
+        <translation>%1, %2&#xa0;: depuis %3</translation>
     </message>
     <message>
         <source> to %1</source>
-        <translation> à %1</translation>
+        <translation> à %1</translation>
     </message>
     <message>
         <source>A reference tells how far the station lies off and gives its own coefficient; what shall follow the station&apos;s instrument stands beside it first.</source>
-        <translation>Une référence dit de combien la station s’écarte et donne son coefficient propre ; ce qui doit succéder à l’instrument de la station va d’abord à côté.</translation>
+        <translation>Une référence dit de combien la station s’écarte et donne son coefficient propre&#xa0;; ce qui doit succéder à l’instrument de la station va d’abord à côté.</translation>
     </message>
     <message>
         <source>beside another instrument: %1</source>
-        <translation>à côté d’un autre instrument : %1</translation>
+        <translation>à côté d’un autre instrument&#xa0;: %1</translation>
     </message>
     <message>
         <source>Written down. Its readings come in under “Readings and what they say”.</source>
-        <translation>Inscrit. Ses relevés entrent sous « Relevés et ce qu’ils disent ».</translation>
+        <translation>Inscrit. Ses relevés entrent sous «&#xa0;Relevés et ce qu’ils disent&#xa0;».</translation>
     </message>
     <message>
         <source>comparison taken back</source>
@@ -10362,11 +10395,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <name>wickbook::ui::SignForm</name>
     <message>
         <source>%1 of %2 readings at observing hours count. The numbers and the readings are kept as they are now. A change stays possible afterwards; the month and its report then say so.</source>
-        <translation>%1 relevés sur %2 aux heures d’observation comptent. Nombres et relevés sont gardés comme ils sont maintenant. Un changement reste possible ensuite ; le mois et son rapport le disent alors.</translation>
+        <translation>%1 relevés sur %2 aux heures d’observation comptent. Nombres et relevés sont gardés comme ils sont maintenant. Un changement reste possible ensuite&#xa0;; le mois et son rapport le disent alors.</translation>
     </message>
     <message>
         <source>Queries still open: %1; their readings stay set aside. Better settle them first.</source>
-        <translation>Questions encore ouvertes : %1 ; leurs relevés restent de côté. Mieux vaut les régler d’abord.</translation>
+        <translation>Questions encore ouvertes&#xa0;: %1&#xa0;; leurs relevés restent de côté. Mieux vaut les régler d’abord.</translation>
     </message>
     <message>
         <source>Sign off</source>
@@ -10374,7 +10407,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Sign off %1</source>
-        <translation>Viser %1</translation>
+        <translation>Viser %1</translation>
     </message>
     <message>
         <source>&amp;Initials or name</source>
@@ -10393,11 +10426,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <name>wickbook::ui::StationForm</name>
     <message>
         <source>The hours follow standard time all the year, and so the sun; while summer time is in force the clock is ahead of them.</source>
-        <translation>Les heures suivent toute l’année l’heure normale, donc le soleil ; pendant l’heure d’été l’horloge est en avance sur elles.</translation>
+        <translation>Les heures suivent toute l’année l’heure normale, donc le soleil&#xa0;; pendant l’heure d’été l’horloge est en avance sur elles.</translation>
     </message>
     <message>
         <source>The hours go with the clock on the wall; when it changes in spring and autumn they move against the sun, which changes a humidity record.</source>
-        <translation>Les heures vont avec l’horloge du mur ; quand elle change au printemps et en automne, elles se déplacent par rapport au soleil, ce qui change une série d’humidité.</translation>
+        <translation>Les heures vont avec l’horloge du mur&#xa0;; quand elle change au printemps et en automne, elles se déplacent par rapport au soleil, ce qui change une série d’humidité.</translation>
     </message>
     <message>
         <source>The hours are those of UTC, the same moment everywhere.</source>
@@ -10405,11 +10438,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Tomorrow the clock skips %1, so nothing is expected then.</source>
-        <translation>Demain l’horloge saute %1, donc rien n’est attendu alors.</translation>
+        <translation>Demain l’horloge saute %1, donc rien n’est attendu alors.</translation>
     </message>
     <message>
         <source>Tomorrow %1 is read when the clock shows %2.</source>
-        <translation>Demain %1 se lit quand l’horloge montre %2.</translation>
+        <translation>Demain %1 se lit quand l’horloge montre %2.</translation>
     </message>
     <message>
         <source>Start a station</source>
@@ -10417,7 +10450,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>One page; everything on it can be changed later.</source>
-        <translation>Une page ; tout peut y être changé plus tard.</translation>
+        <translation>Une page&#xa0;; tout peut y être changé plus tard.</translation>
     </message>
     <message>
         <source>&amp;Start the book</source>
@@ -10437,7 +10470,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>The elevation must lie between −500 and 9000 m; write it in metres.</source>
-        <translation>L’altitude doit être entre −500 et 9000 m ; l’écrire en mètres.</translation>
+        <translation>L’altitude doit être entre −500 et 9000&#xa0;m&#xa0;; l’écrire en mètres.</translation>
     </message>
     <message>
         <source>There is no time zone of that name. Choose one from the list.</source>
@@ -10577,11 +10610,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write the %1: the checks and the pressure need it.</source>
-        <translation>Écrire : %1 ; les contrôles et la pression en ont besoin.</translation>
+        <translation>Écrire&#xa0;: %1&#xa0;; les contrôles et la pression en ont besoin.</translation>
     </message>
     <message>
         <source>There is no such place: latitude runs from −90 to 90, longitude from −180 to 180.</source>
-        <translation>Un tel lieu n’existe pas : la latitude va de −90 à 90, la longitude de −180 à 180.</translation>
+        <translation>Un tel lieu n’existe pas&#xa0;: la latitude va de −90 à 90, la longitude de −180 à 180.</translation>
     </message>
     <message>
         <source>The lowest mark of the scale must lie below the highest.</source>
@@ -10600,7 +10633,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Book: %1</source>
-        <translation>Livre : %1</translation>
+        <translation>Livre&#xa0;: %1</translation>
     </message>
     <message>
         <source>1 reading</source>
@@ -10609,16 +10642,17 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message numerus="yes">
         <source>%n readings</source>
         <translation>
-            <numerusform>%n relevé || %n relevés</numerusform>
+            <numerusform>%n relevé</numerusform>
+            <numerusform>%n relevés</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>%1 à %2</translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation>Depuis %1</translation>
+        <translation>Depuis %1</translation>
     </message>
     <message>
         <source>From the beginning</source>
@@ -10638,7 +10672,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 m</source>
-        <translation>%1 m</translation>
+        <translation>%1&#xa0;m</translation>
     </message>
     <message>
         <source>Observing hours</source>
@@ -10650,7 +10684,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1; they follow %2</source>
-        <translation>%1 ; elles suivent %2</translation>
+        <translation>%1&#xa0;; elles suivent %2</translation>
     </message>
     <message>
         <source>Time zone</source>
@@ -10674,7 +10708,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 hPa, where none was read</source>
-        <translation>%1 hPa, là où aucune n’a été lue</translation>
+        <translation>%1&#xa0;hPa, là où aucune n’a été lue</translation>
     </message>
     <message>
         <source>Surroundings</source>
@@ -10720,11 +10754,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 (Station Exchange Format; times in UTC, joined on time)</source>
-        <translation>%1 (Station Exchange Format ; heures en UTC, jointes par l’heure)</translation>
+        <translation>%1 (Station Exchange Format&#xa0;; heures en UTC, jointes par l’heure)</translation>
     </message>
     <message>
         <source>%1 (cells by %2, %3).</source>
-        <translation>%1 (cellules par %2, %3).</translation>
+        <translation>%1 (cellules par %2, %3).</translation>
     </message>
     <message>
         <source>Read as the last file with these names was.</source>
@@ -10732,7 +10766,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Its observing hours are taken by the station&apos;s rule: %1.</source>
-        <translation>Ses heures d’observation sont prises par la règle de la station : %1.</translation>
+        <translation>Ses heures d’observation sont prises par la règle de la station&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Trying what every line would become…</source>
@@ -10748,15 +10782,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>One reading of the book differs from the file:</source>
-        <translation>Un relevé du livre diffère du fichier :</translation>
+        <translation>Un relevé du livre diffère du fichier&#xa0;:</translation>
     </message>
     <message>
         <source>%1 readings of the book differ from the file:</source>
-        <translation>%1 relevés du livre diffèrent du fichier :</translation>
+        <translation>%1 relevés du livre diffèrent du fichier&#xa0;:</translation>
     </message>
     <message>
         <source>&amp;Bring in %1</source>
-        <translation>Re&amp;prendre %1</translation>
+        <translation>Re&amp;prendre %1</translation>
     </message>
     <message>
         <source>Bringing in…</source>
@@ -10764,23 +10798,23 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>bring in %1</source>
-        <translation>reprendre %1</translation>
+        <translation>reprendre %1</translation>
     </message>
     <message>
         <source>Brought in: %1, of these marked: %2. Left out: %3.</source>
-        <translation>Repris : %1, dont marqués : %2. Laissés : %3.</translation>
+        <translation>Repris&#xa0;: %1, dont marqués&#xa0;: %2. Laissés&#xa0;: %3.</translation>
     </message>
     <message>
         <source>The book as it was before is kept among its copies as “%1”.</source>
-        <translation>Le livre tel qu’il était est gardé parmi ses copies sous « %1 ».</translation>
+        <translation>Le livre tel qu’il était est gardé parmi ses copies sous « %1&#xa0;».</translation>
     </message>
     <message>
         <source>Something was changed since: undo that first, with Ctrl+Z.</source>
-        <translation>Quelque chose a changé depuis : l’annuler d’abord, par Ctrl+Z.</translation>
+        <translation>Quelque chose a changé depuis&#xa0;: l’annuler d’abord, par Ctrl+Z.</translation>
     </message>
     <message>
         <source>Withdrawn: nothing of it counts any more; the history keeps what was brought in.</source>
-        <translation>Retiré : rien n’en compte plus ; l’histoire garde ce qui a été repris.</translation>
+        <translation>Retiré&#xa0;: rien n’en compte plus&#xa0;; l’histoire garde ce qui a été repris.</translation>
     </message>
     <message>
         <source>Not everything could be withdrawn, so nothing was.</source>
@@ -10800,7 +10834,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Saved as “%1”, each line with its reason.</source>
-        <translation>Enregistré sous « %1 », chaque ligne avec sa raison.</translation>
+        <translation>Enregistré sous « %1&#xa0;», chaque ligne avec sa raison.</translation>
     </message>
     <message>
         <source>Bring in a register</source>
@@ -10852,7 +10886,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>take the file&apos;s; the old ones stay in the history</source>
-        <translation>prendre celui du fichier ; les anciens restent dans l’histoire</translation>
+        <translation>prendre celui du fichier&#xa0;; les anciens restent dans l’histoire</translation>
     </message>
     <message>
         <source>leave these lines out and list them</source>
@@ -10990,15 +11024,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>There is a thermometer “%1” already. Give this one another name.</source>
-        <translation>Il y a déjà un thermomètre « %1 ». Donner un autre nom à celui-ci.</translation>
+        <translation>Il y a déjà un thermomètre « %1&#xa0;». Donner un autre nom à celui-ci.</translation>
     </message>
     <message>
         <source>Write the %1.</source>
-        <translation>Écrire : %1.</translation>
+        <translation>Écrire&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The finest step that is read lies between 0.01 and 2 degrees; look at “%1”.</source>
-        <translation>Le plus petit pas lu se trouve entre 0,01 et 2 degrés ; regarder « %1 ».</translation>
+        <translation>Le plus petit pas lu se trouve entre 0,01 et 2 degrés&#xa0;; regarder « %1&#xa0;».</translation>
     </message>
     <message>
         <source>The lowest mark must lie below the highest.</source>
@@ -11006,7 +11040,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>The other bulb&apos;s thermometer is not known. Hang the pair up under “The pair in use”.</source>
-        <translation>L’autre thermomètre n’est pas connu. Placer le couple sous « Le couple en service ».</translation>
+        <translation>L’autre thermomètre n’est pas connu. Placer le couple sous «&#xa0;Le couple en service&#xa0;».</translation>
     </message>
 </context>
 <context>
@@ -11037,31 +11071,31 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>No thermometer is written down yet; readings are used as they are read.</source>
-        <translation>Aucun thermomètre n’est encore inscrit ; les relevés valent comme lus.</translation>
+        <translation>Aucun thermomètre n’est encore inscrit&#xa0;; les relevés valent comme lus.</translation>
     </message>
     <message>
         <source>thermometer changed: %1</source>
-        <translation>thermomètre changé : %1</translation>
+        <translation>thermomètre changé&#xa0;: %1</translation>
     </message>
     <message>
         <source>new thermometer: %1</source>
-        <translation>nouveau thermomètre : %1</translation>
+        <translation>nouveau thermomètre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
-        <translation>Gardé. Les relevés sont recalculés ; annuler le reprend.</translation>
+        <translation>Gardé. Les relevés sont recalculés&#xa0;; annuler le reprend.</translation>
     </message>
     <message>
         <source>It hangs, or hung, in the screen: take it down under “The pair in use” first.</source>
-        <translation>Il est, ou a été, dans l’abri : l’ôter d’abord sous « Le couple en service ».</translation>
+        <translation>Il est, ou a été, dans l’abri&#xa0;: l’ôter d’abord sous «&#xa0;Le couple en service&#xa0;».</translation>
     </message>
     <message>
         <source>thermometer taken back: %1</source>
-        <translation>thermomètre repris : %1</translation>
+        <translation>thermomètre repris&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -11121,7 +11155,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <name>wickbook::ui::WhirlCircle</name>
     <message>
         <source>%1 s</source>
-        <translation>%1 s</translation>
+        <translation>%1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -11152,7 +11186,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write the distance, from 5 to 100 cm.</source>
-        <translation>Écrire la distance, de 5 à 100 cm.</translation>
+        <translation>Écrire la distance, de 5 à 100&#xa0;cm.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -11164,7 +11198,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>turn %1</source>
-        <translation>tour %1</translation>
+        <translation>tour %1</translation>
     </message>
 </context>
 <context>
@@ -11183,7 +11217,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>A new wick: muslin soaked and washed free of dressing, one layer, tied above and below the bulb, a thread of cotton to the reservoir; not touched with the fingers. Water: distilled or rain.</source>
-        <translation>Une nouvelle mousseline : trempée et lavée de tout apprêt, une seule couche, liée au-dessus et au-dessous du réservoir, un fil de coton jusqu’à l’eau ; sans la toucher des doigts. Eau : distillée ou de pluie.</translation>
+        <translation>Une nouvelle mousseline&#xa0;: trempée et lavée de tout apprêt, une seule couche, liée au-dessus et au-dessous du réservoir, un fil de coton jusqu’à l’eau&#xa0;; sans la toucher des doigts. Eau&#xa0;: distillée ou de pluie.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -11199,7 +11233,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Write it down once it has happened; this date is still to come.</source>
-        <translation>L’inscrire quand c’est arrivé ; cette date est encore à venir.</translation>
+        <translation>L’inscrire quand c’est arrivé&#xa0;; cette date est encore à venir.</translation>
     </message>
 </context>
 <context>
@@ -11214,7 +11248,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Nothing was written down apart from what was ticked with a reading.</source>
@@ -11222,15 +11256,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>wick and water: %1</source>
-        <translation>mousseline et eau : %1</translation>
+        <translation>mousseline et eau&#xa0;: %1</translation>
     </message>
     <message>
         <source>Written down; it marks the charts. Undo takes it back.</source>
-        <translation>Inscrit ; cela marque les graphiques. Annuler le reprend.</translation>
+        <translation>Inscrit&#xa0;; cela marque les graphiques. Annuler le reprend.</translation>
     </message>
     <message>
         <source>wick and water: entry taken back</source>
-        <translation>mousseline et eau : note reprise</translation>
+        <translation>mousseline et eau&#xa0;: note reprise</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -11273,7 +11307,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>The PDF can&apos;t be written: %1. Choose another folder.</source>
-        <translation>Le PDF ne peut être écrit : %1. Choisir un autre dossier.</translation>
+        <translation>Le PDF ne peut être écrit&#xa0;: %1. Choisir un autre dossier.</translation>
     </message>
     <message>
         <source>Keep the working as a PDF</source>
@@ -11289,7 +11323,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Kept as %1.</source>
-        <translation>Gardé sous %1.</translation>
+        <translation>Gardé sous %1.</translation>
     </message>
 </context>
 </TS>

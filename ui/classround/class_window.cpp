@@ -27,6 +27,8 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 namespace {
@@ -66,11 +68,15 @@ void ClassWindow::build(const ClassStart& start) {
     view_->setAccessibleName(tr("Pairs of the class"));
     view_->setModel(model_);
     view_->horizontalHeader()->setSectionResizeMode(PairsModel::Notice, QHeaderView::Stretch);
-    for (const int narrow : {PairsModel::Number, PairsModel::Dry, PairsModel::Wet, PairsModel::Wick}) {
+    for (const int narrow : {PairsModel::Number, PairsModel::Dry, PairsModel::Wet}) {
         view_->setColumnWidth(narrow, typePixels(76));
     }
-    for (const int wide : {PairsModel::Depression, PairsModel::Humidity, PairsModel::DewPoint}) {
-        view_->setColumnWidth(wide, typePixels(96));
+    for (const int wide :
+         {PairsModel::Wick, PairsModel::Depression, PairsModel::Humidity, PairsModel::DewPoint}) {
+        const QString head = model_->headerData(wide, Qt::Horizontal, Qt::DisplayRole).toString();
+        const int needs = view_->horizontalHeader()->fontMetrics().horizontalAdvance(head);
+        view_->setColumnWidth(
+            wide, std::max(typePixels(wide == PairsModel::Wick ? 76 : 96), needs + typePixels(16)));
     }
     view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     column->addWidget(view_, 1);

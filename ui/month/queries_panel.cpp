@@ -12,6 +12,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QScrollArea>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -50,7 +51,14 @@ QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)
     explained_->setObjectName(QStringLiteral("explained"));
     explained_->setWordWrap(true);
     explained_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    column->addWidget(explained_);
+    // With large letters on a small screen it scrolls rather than lose its end.
+    auto* room = new QScrollArea;
+    room->setWidgetResizable(true);
+    room->setFocusPolicy(Qt::NoFocus);
+    room->setWidget(explained_);
+    room->viewport()->setAutoFillBackground(false);
+    explained_->setAutoFillBackground(false);
+    column->addWidget(room);
     keys_ = makeLabel(tr("S sound, D doubtful, E erroneous, Enter opens the line"));
     keys_->setWordWrap(true);
     column->addWidget(keys_);
@@ -72,6 +80,11 @@ void QueriesPanel::show(const report::MonthReport& report) {
     }
     if (open > 0) {
         view_->resizeColumnsToContents();
+        for (int column = 0; column + 1 < model_->columnCount(); ++column) {
+            const QString head = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+            const int needs = view_->horizontalHeader()->fontMetrics().horizontalAdvance(head);
+            view_->setColumnWidth(column, std::max(view_->columnWidth(column), needs + typePixels(16)));
+        }
         view_->setCurrentIndex(model_->index(std::min(row, open - 1), 0));
     }
     explain();

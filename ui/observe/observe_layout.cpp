@@ -111,7 +111,9 @@ QWidget* ObservePage::buildLeft() {
     auto* entry = new QVBoxLayout;
     entry->setSpacing(space::kBetween);
     form_ = new EntryForm;
-    form_->setFixedWidth(typePixels(340));
+    // The words of another language may need more.
+    const int formWidth = std::max(typePixels(340), form_->minimumSizeHint().width());
+    form_->setFixedWidth(formWidth);
     entry->addWidget(new FormScroll(form_));
     auto* buttons = new QHBoxLayout;
     save_ = new QPushButton(tr("&Save  ⏎"));
@@ -138,7 +140,7 @@ QWidget* ObservePage::buildLeft() {
     message_ = makeLabel({}, TypeSize::Body, false);
     message_->setObjectName(QStringLiteral("observeMessage"));
     message_->setWordWrap(true);
-    message_->setFixedWidth(typePixels(340));
+    message_->setFixedWidth(formWidth);
     message_->hide();
     entry->addWidget(message_);
     entry->addStretch();

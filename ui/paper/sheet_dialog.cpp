@@ -13,6 +13,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace wickbook::ui {
 
 SheetDialog::SheetDialog(const QString& title, const QString& explained, const QString& fileName,
@@ -91,6 +93,8 @@ void SheetDialog::finish(Maker make, std::optional<Paper> fixedPaper) {
     row->addStretch();
     button(tr("&Close"), "paperClose", [this] { reject(); });
     column->addLayout(row);
+    const int wide = std::max(width(), column->minimumSize().width());
+    resize(wide, column->hasHeightForWidth() ? column->totalHeightForWidth(wide) : sizeHint().height());
 }
 
 std::optional<PaperSheet> SheetDialog::sheet() {

@@ -48,7 +48,7 @@ QWidget* RegisterPage::buildTop() {
     heading_->setObjectName(QStringLiteral("heading"));
     jump_ = new QLineEdit;
     jump_->setObjectName(QStringLiteral("jump"));
-    jump_->setPlaceholderText(tr("go to 2025-03 or a date"));
+    jump_->setPlaceholderText(tr("go to 2025-03 …"));
     jump_->setAccessibleName(tr("Go to a month or a date"));
     jump_->setMaximumWidth(typePixels(170));
     filterEdit_ = new QLineEdit;

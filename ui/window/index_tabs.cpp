@@ -3,6 +3,7 @@
 
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
+#include "ui/window/spoken_roles.h"
 
 #include <QButtonGroup>
 #include <QKeyEvent>
@@ -19,6 +20,7 @@ constexpr int kTabHeight = 48;
 } // namespace
 
 IndexTab::IndexTab(const QString& word, QWidget* parent) : QAbstractButton(parent) {
+    makeRolesKnown();
     setText(word);
     setCheckable(true);
     setAccessibleName(word);

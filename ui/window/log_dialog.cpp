@@ -42,6 +42,7 @@ LogDialog::LogDialog(QWidget* parent)
     text_->setPlainText(log.isEmpty() ? tr("Nothing is written down yet.") : log);
     text_->moveCursor(QTextCursor::End);
     column->addWidget(text_, 1);
+    said_->setObjectName(QStringLiteral("logSaid"));
     said_->setWordWrap(true);
     said_->hide();
     column->addWidget(said_);
@@ -72,9 +73,12 @@ void LogDialog::keep() {
     const QString path = QFileDialog::getSaveFileName(
         this, tr("Save the log"), QDir::home().filePath(QStringLiteral("wickbook-log.txt")),
         tr("Text (*.txt)"));
-    if (path.isEmpty()) {
-        return;
+    if (!path.isEmpty()) {
+        keepAs(path);
     }
+}
+
+void LogDialog::keepAs(const QString& path) {
     QSaveFile file(path);
     const bool kept =
         file.open(QIODevice::WriteOnly) && file.write(text_->toPlainText().toUtf8()) >= 0 && file.commit();

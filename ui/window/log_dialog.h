@@ -14,6 +14,8 @@ class LogDialog : public QDialog {
 
 public:
     explicit LogDialog(QWidget* parent = nullptr);
+    /// Writes the text there, and says so or why not.
+    void keepAs(const QString& path);
 
 private:
     void copy();

@@ -17,6 +17,7 @@
 #include "ui/window/help_window.h"
 #include "ui/window/index_tabs.h"
 #include "ui/window/margin_strip.h"
+#include "ui/window/page_room.h"
 #include "ui/window/page_set.h"
 #include "ui/window/prompts.h"
 #include "ui/window/raise_line.h"
@@ -99,7 +100,7 @@ void MainWindow::build() {
     formColumn->addWidget(scroll);
     front_->addWidget(doorSheet);
     front_->addWidget(formSheet);
-    row->addWidget(front_, 1);
+    row->addWidget(new PageRoom(front_), 1);
     tabs_ = new IndexTabs;
     for (const QString& title : PageSet::titles()) {
         tabs_->addPage(title);

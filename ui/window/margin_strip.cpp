@@ -6,6 +6,7 @@
 #include "ui/style/type.h"
 #include "ui/text/missing_reasons.h"
 #include "ui/text/time_words.h"
+#include "ui/window/spoken_roles.h"
 
 #include <QAccessible>
 #include <QHelpEvent>
@@ -50,6 +51,7 @@ QString stateWords(desk::HourState state) {
 } // namespace
 
 MarginStrip::MarginStrip(QWidget* parent) : QWidget(parent) {
+    makeRolesKnown();
     setFocusPolicy(Qt::TabFocus);
     setAccessibleName(tr("The last eight weeks"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -105,7 +107,7 @@ double MarginStrip::rowHeight() const {
 
 QSize MarginStrip::sizeHint() const {
     const int rows = std::clamp(static_cast<int>(rows_.size()), 1, kMostRows);
-    return {typePixels(900), typePixels(18) + static_cast<int>(rows * rowHeight()) + typePixels(6)};
+    return {typePixels(900), typePixels(20) + static_cast<int>(rows * rowHeight()) + typePixels(6)};
 }
 
 double MarginStrip::left() const {
@@ -150,7 +152,8 @@ void MarginStrip::paintWeeks(QPainter& painter) const {
         painter.drawLine(QPointF(x, 4), QPointF(x, height() - 5));
         painter.setPen(tokens.soft);
         painter.setFont(small);
-        const QRectF label = rightToLeft ? QRectF(x - 104, 1, 100, 14) : QRectF(x + 4, 1, 100, 14);
+        const QRectF label = rightToLeft ? QRectF(x - typePixels(104), 1, typePixels(100), typePixels(15))
+                                         : QRectF(x + 4, 1, typePixels(100), typePixels(15));
         painter.drawText(label, static_cast<int>(rightToLeft ? Qt::AlignRight : Qt::AlignLeft),
                          shortDateWords(QLocale(), probe.expected.hour.date));
     }
