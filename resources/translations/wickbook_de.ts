@@ -258,6 +258,18 @@
         <source>&amp;Year</source>
         <translation>&amp;Jahr</translation>
     </message>
+    <message>
+        <source>Reading the year…</source>
+        <translation>Das Jahr wird gelesen…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>A&amp;bbrechen</translation>
+    </message>
+    <message>
+        <source>Stopped; no page was made.</source>
+        <translation>Angehalten; keine Seite wurde gemacht.</translation>
+    </message>
 </context>
 <context>
     <name>ClassText</name>

@@ -258,6 +258,18 @@
         <source>&amp;Year</source>
         <translation>&amp;Année</translation>
     </message>
+    <message>
+        <source>Reading the year…</source>
+        <translation>Lecture de l’année…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>Annule&amp;r</translation>
+    </message>
+    <message>
+        <source>Stopped; no page was made.</source>
+        <translation>Arrêté ; aucune page n’a été faite.</translation>
+    </message>
 </context>
 <context>
     <name>ClassText</name>

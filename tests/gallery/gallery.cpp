@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One picture of every window, page and dialog, to be looked at page by page.
 //   gallery FOLDER [--language en|de|fr|pseudo] [--dark] [--right-to-left] [--letters 100…200]
-//           [--size WIDTHxHEIGHT] [--sharp] [--strict]
+//           [--size WIDTHxHEIGHT] [--sharp] [--focus] [--strict]
 // Pictures go into FOLDER; texts without room, and with pseudo those that were never translated, to standard
 // output.
 #include "tests/gallery/looked_at.h"
@@ -45,6 +45,8 @@ int main(int argc, char** argv) {
                          QStringLiteral("1280x760")});
     arguments.addOption({QStringLiteral("sharp"), QStringLiteral("two pixels for one")});
     arguments.addOption({QStringLiteral("strict"), QStringLiteral("end with 1 where something was found")});
+    arguments.addOption(
+        {QStringLiteral("focus"), QStringLiteral("try whether the focus is seen everywhere")});
     arguments.addHelpOption();
     arguments.process(application);
     if (arguments.positionalArguments().size() != 1) {
@@ -81,6 +83,9 @@ int main(int argc, char** argv) {
     };
     test::visitAll({size.value(0).toInt(), size.value(1).toInt()}, [&](const QString& name, QWidget& window) {
         window.grab().save(folder.filePath(name + QStringLiteral(".png")));
+        if (arguments.isSet(QStringLiteral("focus"))) {
+            tell(name, "focus not to be seen", test::unseenFocus(window));
+        }
         if (!pseudo) { // a third longer than English is more than any page promises
             tell(name, "no room", test::clippedTexts(window));
         } else {

@@ -4,6 +4,7 @@
 #include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAction>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFontMetrics>
@@ -12,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPointer>
 #include <QRadioButton>
 #include <QRegularExpression>
 #include <QTextDocument>
@@ -175,6 +177,34 @@ QStringList untranslatedTexts(const QWidget& window) {
         }
     }
     found.removeDuplicates();
+    return found;
+}
+
+QStringList unseenFocus(QWidget& window) {
+    QStringList found;
+    QApplication::setActiveWindow(&window);
+    const QPointer<QWidget> before = window.focusWidget();
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisibleTo(&window) || !widget->isEnabled() ||
+            !(widget->focusPolicy() & Qt::TabFocus) || widget->focusProxy() != nullptr ||
+            widget->window() != &window || widget->visibleRegion().isEmpty()) {
+            continue;
+        }
+        widget->clearFocus();
+        window.setFocus(Qt::OtherFocusReason);
+        QCoreApplication::processEvents();
+        const QImage without = widget->grab().toImage();
+        widget->setFocus(Qt::TabFocusReason);
+        QCoreApplication::processEvents();
+        if (widget->hasFocus() && widget->grab().toImage() == without) {
+            found << QStringLiteral("%1 “%2” (%3)")
+                         .arg(QLatin1String(widget->metaObject()->className()), widget->accessibleName(),
+                              widget->objectName());
+        }
+    }
+    if (before) {
+        before->setFocus(Qt::OtherFocusReason);
+    }
     return found;
 }
 

@@ -17,4 +17,8 @@ QStringList clippedTexts(const QWidget& window);
 /// and what is the same in every language.
 QStringList untranslatedTexts(const QWidget& window);
 
+/// What takes the keyboard and looks the same with it as without: a person could not tell where the next key
+/// goes. Moves the focus about; the window must be active.
+QStringList unseenFocus(QWidget& window);
+
 } // namespace wickbook::test

@@ -1,7 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The whole main job by keys alone, from an empty home: start a station, write down a reading, hand on the month.
 
-    whole_job.py PROGRAM [words before it, for instance chroot FOLDER]
+    whole_job.py PROGRAM
+    whole_job.py --root FOLDER PROGRAM      in another root, as root
 
 Ends by looking at what was written where: the book and the month where the person said, everything else in the
 folders of the XDG Base Directory Specification.
@@ -90,34 +91,45 @@ def job(command, folder, environment, inside=""):
         process.wait()
 
 
+def surroundings(folder, display):
+    """folder: the home, as the program sees it."""
+    return dict(window_hand.surroundings(folder, display), LC_ALL="C.UTF-8",
+                XDG_STATE_HOME=os.path.join(folder, "state"), XDG_CACHE_HOME=os.path.join(folder, "cache"),
+                XDG_RUNTIME_DIR=os.path.join(folder, "run"))
+
+
+def strays(folder):
+    """Files that lie where none should, and such as should be there and are not."""
+    left = files_below(folder)
+    print("\n".join(left))
+    allowed = ("books/", "club/", "config/", "data/", "state/", "cache/", "run/")
+    wanted = {"books/hill.wickbook", "state/wickbook/wickbook.log", "config/wickbook/window.ini"}
+    return ([name for name in left if not name.startswith(allowed)]
+            + ["%s (missing)" % name for name in wanted.difference(left)])
+
+
 def main():
-    words = sys.argv[1:]
     window_hand.need_programs("Xvfb", "xdotool")
-    with tempfile.TemporaryDirectory() as folder:
+    words = sys.argv[1:]
+    with tempfile.TemporaryDirectory() as temporary:
+        folder, seen, command = temporary, temporary, words
+        if words[0] == "--root":  # another root: its program, and a home in it that stays to be looked at
+            folder, seen = os.path.join(words[1], "home/observer"), "/home/observer"
+            command = ["chroot", words[1], *words[2:]]
+        os.makedirs(os.path.join(folder, "run"), exist_ok=True)
+        os.chmod(os.path.join(folder, "run"), 0o700)
         server, display = window_hand.start_display()
-        environment = dict(window_hand.surroundings(folder, display), LC_ALL="C.UTF-8",
-                           XDG_STATE_HOME=os.path.join(folder, "state"),
-                           XDG_CACHE_HOME=os.path.join(folder, "cache"),
-                           XDG_RUNTIME_DIR=os.path.join(folder, "run"))
-        os.makedirs(environment["XDG_RUNTIME_DIR"], mode=0o700)
         try:
-            job(words, folder, environment)
+            job(command, folder, surroundings(seen, display), seen)
         except (RuntimeError, subprocess.SubprocessError) as problem:
             print("failed: %s" % problem)
             return 1
         finally:
             server.kill()
             server.wait()
-        left = files_below(folder)
-        print("\n".join(left))
-        allowed = ("books/", "club/", "config/", "data/", "state/", "cache/", "run/")
-        strays = [name for name in left if not name.startswith(allowed)]
-        if strays:
-            print("failed: written outside the XDG folders and what was chosen: %s" % ", ".join(strays))
-            return 1
-        wanted = {"books/hill.wickbook", "state/wickbook/wickbook.log", "config/wickbook/window.ini"}
-        if not wanted.issubset(left):
-            print("failed: missing %s" % ", ".join(wanted.difference(left)))
+        wrong = strays(folder)
+        if wrong:
+            print("failed: written outside the XDG folders and what was chosen, or missing: " + ", ".join(wrong))
             return 1
     return 0
 

@@ -13,6 +13,7 @@
 
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QProgressDialog>
 
 namespace wickbook::ui {
 
@@ -23,6 +24,8 @@ struct ChoiceWords {
 };
 
 constexpr int kMonthsOffered = 13;
+constexpr int kMonthsOfYear = 12;
+constexpr int kPatience = 700; ///< milliseconds before progress is shown
 
 } // namespace
 
@@ -124,14 +127,31 @@ std::unique_ptr<SheetDialog> yearBookDialog(const Session& session, const QLocal
     // The last whole one, where there is one.
     years->setCurrentIndex(last == static_cast<int>(today.year()) && years->count() > 1 ? 1 : 0);
     dialog->addChoice(ChoiceWords::tr("&Year"), years, "bookYear");
-    dialog->finish([&session, locale, years](Paper paper) -> tl::expected<PaperSheet, QString> {
-        auto book = gatherYearBook(session.station(), date::year{years->currentData().toInt()},
-                                   [&session](date::year_month month) { return session.monthReport(month); });
-        if (!book) {
-            return tl::unexpected(storeErrorWords(book.error()));
-        }
-        return yearBookSheet(std::move(*book), locale, paper);
-    });
+    dialog->finish(
+        [&session, locale, years, shown = dialog.get()](Paper paper) -> tl::expected<PaperSheet, QString> {
+            // Twelve months looked through; a second or more on an old computer.
+            QProgressDialog progress(ChoiceWords::tr("Reading the year…"), ChoiceWords::tr("&Cancel"), 0,
+                                     kMonthsOfYear, shown);
+            progress.setWindowModality(Qt::WindowModal);
+            progress.setMinimumDuration(kPatience);
+            int month = 0;
+            auto book = gatherYearBook(session.station(), date::year{years->currentData().toInt()},
+                                       [&](date::year_month next) -> store::Result<report::MonthReport> {
+                                           progress.setValue(month++);
+                                           if (progress.wasCanceled()) {
+                                               return tl::unexpected(store::StoreError{});
+                                           }
+                                           return session.monthReport(next);
+                                       });
+            if (progress.wasCanceled()) {
+                return tl::unexpected(ChoiceWords::tr("Stopped; no page was made."));
+            }
+            progress.setValue(kMonthsOfYear);
+            if (!book) {
+                return tl::unexpected(storeErrorWords(book.error()));
+            }
+            return yearBookSheet(std::move(*book), locale, paper);
+        });
     return dialog;
 }
 

@@ -31,8 +31,9 @@ QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @soft; borde
 QCheckBox::indicator:checked { border: 3px solid @sheet; outline: 1px solid @accent; background: @accent;
     width: 8px; height: 8px; }
 QCheckBox:focus { color: @accent; text-decoration: underline; }
-QListWidget { background: transparent; color: @ink; border: none; selection-background-color: @accent;
+QListView { background: transparent; color: @ink; border: 2px solid transparent; selection-background-color: @accent;
     selection-color: @onAccent; }
+QListView:focus { border: 2px solid @accent; }
 QHeaderView { background: @paper; border: none; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 4px solid @sheet;
@@ -85,6 +86,8 @@ QTreeView::item { padding: 2px 0; }
 QHeaderView::section { background: @paper; color: @soft; border: none; border-bottom: 1px solid @rule;
     padding: 4px 6px; }
 QScrollArea { background: transparent; border: none; }
+QScrollArea[column="true"] { border: 2px solid transparent; }
+QScrollArea[column="true"]:focus { border: 2px solid @accent; }
 QProgressBar { background: @sheet; color: @ink; border: 1px solid @soft; border-radius: 4px; }
 QProgressBar::chunk { background: @accent; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }

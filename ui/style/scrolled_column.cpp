@@ -9,6 +9,7 @@ ScrolledColumn makeScrolledColumn(const QString& accessibleName, int spacing) {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(spacing);
     auto* area = new QScrollArea;
+    area->setProperty("column", true);
     area->setAccessibleName(accessibleName);
     area->setWidgetResizable(true);
     area->setWidget(inside);

@@ -61,7 +61,7 @@ HelpWindow::HelpWindow(const QLocale& locale, QWidget* parent)
     connect(sought_, &QLineEdit::returnPressed, this, [this] { reader_->setFocus(Qt::OtherFocusReason); });
     connect(contents_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
         if (item != nullptr) {
-            open(item->data(Qt::UserRole).toString(), true);
+            turnTo(item->data(Qt::UserRole).toString(), true);
         }
     });
     connect(contents_, &QListWidget::itemActivated, this,
@@ -101,7 +101,7 @@ void HelpWindow::search() {
     }
     if (contents_->currentItem() == nullptr && !sought_->text().isEmpty()) {
         contents_->setCurrentRow(0);
-        open(contents_->item(0)->data(Qt::UserRole).toString(), true);
+        turnTo(contents_->item(0)->data(Qt::UserRole).toString(), true);
     }
     if (!sought_->text().isEmpty()) {
         // The word itself, where it stands first.
@@ -110,7 +110,7 @@ void HelpWindow::search() {
     }
 }
 
-void HelpWindow::open(const QString& name, bool remember) {
+void HelpWindow::turnTo(const QString& name, bool remember) {
     const auto page =
         std::find_if(pages_.begin(), pages_.end(), [&](const HelpPage& each) { return each.name == name; });
     const HelpPage& shown = page == pages_.end() ? pages_.front() : *page;
@@ -134,13 +134,13 @@ void HelpWindow::showPage(const QString& name) {
     if (!sought_->text().isEmpty()) {
         sought_->clear(); // all pages again, so that the one asked for stands among them
     }
-    open(name, true);
+    turnTo(name, true);
     reader_->setFocus(Qt::OtherFocusReason);
 }
 
 void HelpWindow::goBack() {
     if (!before_.isEmpty()) {
-        open(before_.takeLast(), false);
+        turnTo(before_.takeLast(), false);
     }
 }
 

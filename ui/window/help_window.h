@@ -29,7 +29,7 @@ protected:
 private:
     void search();
     void goBack();
-    void open(const QString& name, bool remember);
+    void turnTo(const QString& name, bool remember);
 
     std::vector<HelpPage> pages_;
     QStringList before_; ///< names, the newest last
