@@ -8215,7 +8215,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Paper &amp;book</source>
-        <translation>&amp;Buch auf Papier</translation>
+        <translation>Papier&amp;buch</translation>
     </message>
     <message>
         <source>Paper book the page is in</source>
@@ -8231,7 +8231,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Read b&amp;y</source>
-        <translation>Abgelesen v&amp;on</translation>
+        <translation>Gelesen v&amp;on</translation>
     </message>
     <message>
         <source>Initials of who read, as the page has them</source>
@@ -8264,11 +8264,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Enter goes along the line</source>
-        <translation>Enter geht die Zeile entlang</translation>
+        <translation>Enter: die Zeile entlang</translation>
     </message>
     <message>
         <source>Enter goes down the column</source>
-        <translation>Enter geht die Spalte hinunter</translation>
+        <translation>Enter: die Spalte hinab</translation>
     </message>
     <message>
         <source>How the page has its hours</source>
@@ -8284,7 +8284,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>&amp;Notes at the page&apos;s end</source>
-        <translation>&amp;Rückfragen am Seitenende</translation>
+        <translation>&amp;Rückfragen am Ende</translation>
     </message>
     <message>
         <source>&amp;Columns…</source>

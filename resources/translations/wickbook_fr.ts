@@ -6237,7 +6237,7 @@
     </message>
     <message>
         <source>new</source>
-        <translation>nouveau</translation>
+        <translation>neuve</translation>
     </message>
     <message>
         <source>Wick</source>
@@ -7821,7 +7821,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>from %1 m</source>
-        <translation>d’après %1&#xa0;m</translation>
+        <translation>pour %1 m</translation>
     </message>
     <message>
         <source>Below the scale there is no number to work with; it is kept as below scale.</source>
@@ -8284,7 +8284,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>&amp;Notes at the page&apos;s end</source>
-        <translation>&amp;Notes en fin de page</translation>
+        <translation>&amp;Notes à la fin</translation>
     </message>
     <message>
         <source>&amp;Columns…</source>

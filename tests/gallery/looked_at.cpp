@@ -14,6 +14,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPointer>
+#include <QPushButton>
 #include <QRadioButton>
 #include <QRegularExpression>
 #include <QTextDocument>
@@ -59,8 +60,10 @@ void lookAtButton(const QAbstractButton& button, QStringList& found) {
         return;
     }
     const int needs = button.fontMetrics().size(Qt::TextShowMnemonic, button.text()).width();
-    if (needs > button.width() - 4 + kTolerance) {
-        found << told(button, button.text(), button.width() - 4, needs);
+    // A push button has a frame and room round its words.
+    const int round = qobject_cast<const QPushButton*>(&button) != nullptr ? 14 : 4;
+    if (needs > button.width() - round + kTolerance) {
+        found << told(button, button.text(), button.width() - round, needs);
     }
 }
 

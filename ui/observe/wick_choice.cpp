@@ -12,6 +12,10 @@
 
 namespace wickbook::ui {
 
+namespace {
+constexpr int kRoundWords = 22;
+} // namespace
+
 LetterChoice::LetterChoice(const QString& what, const QList<Answer>& answers, QWidget* parent)
     : QWidget(parent), answers_(answers) {
     setAccessibleName(what);
@@ -25,6 +29,9 @@ LetterChoice::LetterChoice(const QString& what, const QList<Answer>& answers, QW
         button->setCheckable(true);
         button->setAutoDefault(false);
         button->setFont(typeFont(TypeSize::Body));
+        // Before the look is on it a button does not know of the room round its words.
+        button->setMinimumWidth(button->fontMetrics().horizontalAdvance(button->text()) +
+                                typePixels(kRoundWords));
         button->setAccessibleName(tr("%1: %2, key %3").arg(what, answer.words, letter));
         connect(button, &QPushButton::clicked, this, [this, key = answer.key] { takeKey(key); });
         row->addWidget(button);

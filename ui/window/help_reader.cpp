@@ -8,6 +8,7 @@
 #include <QFile>
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSvgRenderer>
 #include <QTextBlock>
@@ -39,7 +40,9 @@ void loosen(QTextDocument& document, const Tokens& tokens) {
     for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
         QTextCursor cursor(block);
         QTextBlockFormat format = block.blockFormat();
-        format.setLineHeight(125, QTextBlockFormat::ProportionalHeight);
+        if (!block.text().contains(QChar::ObjectReplacementCharacter)) { // a drawing is a line of its own
+            format.setLineHeight(125, QTextBlockFormat::ProportionalHeight);
+        }
         if (format.headingLevel() == 0 && cursor.currentTable() == nullptr) {
             format.setTopMargin(typePixels(block.textList() != nullptr ? 3 : 5));
             format.setBottomMargin(typePixels(block.textList() != nullptr ? 3 : 7));
@@ -62,6 +65,24 @@ void loosen(QTextDocument& document, const Tokens& tokens) {
             inTable.setWidth(QTextLength(QTextLength::PercentageLength, 100));
             table->setFormat(inTable);
         }
+    }
+}
+
+/// e_s and t_w as they are written by hand: the letter after the line below the other.
+void writeBelow(QTextDocument& document) {
+    static const QRegularExpression symbol(QStringLiteral("\\b[et]_[a-z]\\b"));
+    QTextCursor found = document.find(symbol);
+    while (!found.isNull()) {
+        const int begin = found.selectionStart();
+        QTextCursor line(&document);
+        line.setPosition(begin + 1);
+        line.deleteChar();
+        line.setPosition(begin + 1);
+        line.setPosition(begin + 2, QTextCursor::KeepAnchor);
+        QTextCharFormat below;
+        below.setVerticalAlignment(QTextCharFormat::AlignSubScript);
+        line.mergeCharFormat(below);
+        found = document.find(symbol, begin + 2);
     }
 }
 
@@ -89,6 +110,7 @@ void HelpReader::showPage(const QString& title, const QString& markdown) {
     document()->setDocumentMargin(kPageEdge);
     setMarkdown(QStringLiteral("# %1\n\n%2").arg(title, markdown));
     loosen(*document(), tokens);
+    writeBelow(*document());
     moveCursor(QTextCursor::Start);
     verticalScrollBar()->setValue(0);
 }

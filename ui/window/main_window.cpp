@@ -100,6 +100,7 @@ void MainWindow::build() {
     formColumn->addWidget(scroll);
     front_->addWidget(doorSheet);
     front_->addWidget(formSheet);
+    letFrontPageDecide(*front_);
     row->addWidget(new PageRoom(front_), 1);
     tabs_ = new IndexTabs;
     for (const QString& title : PageSet::titles()) {

@@ -32,6 +32,13 @@ class PageSet;
 class Prompts;
 class StationForm;
 
+/// After other settings the window is made anew: what the next one is to open.
+struct WindowAnew {
+    QString book; ///< empty: the first page
+    std::unique_ptr<QTemporaryDir> sampleFolder;
+    int page = 0;
+};
+
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
@@ -51,13 +58,8 @@ public:
     [[nodiscard]] PageSet* pages() const { return pages_; }
     [[nodiscard]] MarginStrip* margin() const { return margin_; }
 
-    /// After other settings the window is made anew: what the next one is to open. None: the window has
-    /// ended.
-    struct Anew {
-        QString book; ///< empty: the first page
-        std::unique_ptr<QTemporaryDir> sampleFolder;
-        int page = 0;
-    };
+    using Anew = WindowAnew;
+    /// None: the window has ended for good.
     [[nodiscard]] std::optional<Anew> takeAnew() { return std::exchange(anew_, std::nullopt); }
     /// What the window before had open.
     void resume(Anew before);

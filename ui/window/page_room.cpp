@@ -2,6 +2,7 @@
 #include "ui/window/page_room.h"
 
 #include <QEvent>
+#include <QStackedWidget>
 
 namespace wickbook::ui {
 
@@ -27,6 +28,19 @@ bool PageRoom::eventFilter(QObject* watched, QEvent* event) {
 
 void PageRoom::fit() {
     widget()->resize(maximumViewportSize().expandedTo(widget()->minimumSizeHint()));
+}
+
+void letFrontPageDecide(QStackedWidget& stack) {
+    const auto decide = [&stack] {
+        for (int at = 0; at < stack.count(); ++at) {
+            const auto policy = at == stack.currentIndex() ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+            stack.widget(at)->setSizePolicy(policy, policy);
+        }
+        stack.updateGeometry();
+    };
+    QObject::connect(&stack, &QStackedWidget::currentChanged, &stack, decide);
+    QObject::connect(&stack, &QStackedWidget::widgetRemoved, &stack, decide);
+    decide();
 }
 
 } // namespace wickbook::ui

@@ -9,6 +9,7 @@
 #include "ui/review/review_window.h"
 #include "ui/station/station_page.h"
 #include "ui/style/sheet.h"
+#include "ui/window/page_room.h"
 
 #include <QDir>
 #include <QStackedWidget>
@@ -52,6 +53,7 @@ PageSet::PageSet(std::unique_ptr<Session> session, const QString& draftFolder, Q
         turnTo(Observe);
         observe_->openHour(hour);
     });
+    letFrontPageDecide(*stack_);
 }
 
 PageSet::~PageSet() {

@@ -4,11 +4,16 @@
 #include "ui/window/help_pages.h"
 #include "ui/window/help_reader.h"
 #include "ui/window/help_window.h"
+#include "ui/window/main_window.h"
+#include "ui/window/prompts.h"
+#include "ui/window/window_settings.h"
 
+#include <QAction>
 #include <QFile>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QRegularExpression>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTextBlock>
 #include <gtest/gtest.h>
@@ -114,6 +119,37 @@ TEST(HelpTest, TheWindowIsUsedByKeysAlone) {
     EXPECT_EQ(help.current(), QStringLiteral("instruments"));
     help.showPage(QStringLiteral("nowhere"));
     EXPECT_EQ(help.current(), QStringLiteral("start"));
+}
+
+/// Every key of the menus stands in the list of all keys, in each language with its own names of keys.
+TEST(HelpTest, AllKeysOfTheMenusAreListed) {
+    const QTemporaryDir folder;
+    ui::WindowSettings settings(folder.filePath(QStringLiteral("window.ini")));
+    class : public ui::Prompts {
+        QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
+        QString bookToOpen(QWidget*) override { return {}; }
+    } prompts;
+    const ui::MainWindow window(settings, prompts, std::make_shared<record::SystemClock>());
+    const auto pages = ui::helpPages(kEnglish);
+    const auto keys = std::find_if(pages.begin(), pages.end(), [](const ui::HelpPage& each) {
+        return each.name == QStringLiteral("keys");
+    });
+    ASSERT_NE(keys, pages.end());
+    int listed = 0;
+    for (const QAction* action : window.findChildren<QAction*>()) {
+        static const QRegularExpression pageKey(QStringLiteral("^Ctrl\\+[2-4]$")); // "Ctrl+1 … Ctrl+5"
+        const QList<QKeySequence> shortcuts = action->shortcuts();
+        if (shortcuts.isEmpty() || pageKey.match(shortcuts.front().toString()).hasMatch()) {
+            continue;
+        }
+        ++listed;
+        EXPECT_TRUE(std::any_of(shortcuts.begin(), shortcuts.end(),
+                                [&](const QKeySequence& each) {
+                                    return keys->text.contains(each.toString(QKeySequence::PortableText));
+                                }))
+            << qPrintable(action->text()) << ": " << qPrintable(shortcuts.front().toString());
+    }
+    EXPECT_GT(listed, 10);
 }
 
 TEST(HelpTest, DrawingsAreDrawn) {
