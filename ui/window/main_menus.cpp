@@ -29,8 +29,10 @@ void MainWindow::buildMenus() {
     buildPaperMenu(*book->addMenu(tr("On &paper")));
     book->addAction(tr("Class &round…"), this, &MainWindow::openClassRound);
     book->addSeparator();
-    book->addAction(tr("&Close the book"), QKeySequence::Close, this, [this] { showFirstStart(); });
-    book->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+    // The same keys on every desktop, as the help lists them.
+    QAction* close = book->addAction(tr("&Close the book"), this, [this] { showFirstStart(); });
+    close->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_W), QKeySequence(Qt::CTRL | Qt::Key_F4)});
+    book->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
     undo_ = edit->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] {
