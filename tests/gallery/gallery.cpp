@@ -9,6 +9,7 @@
 #include "tests/gallery/visits.h"
 #include "ui/style/quiet_style.h"
 #include "ui/style/tokens.h"
+#include "ui/style/type.h"
 #include "ui/text/language.h"
 
 #include <QApplication>
@@ -69,9 +70,7 @@ int main(int argc, char** argv) {
     }
     QApplication::setPalette(
         ui::paletteOf(arguments.isSet(QStringLiteral("dark")) ? ui::darkTokens() : ui::lightTokens()));
-    QFont font = QApplication::font();
-    font.setPointSizeF(font.pointSizeF() * arguments.value(QStringLiteral("letters")).toInt() / 100.0);
-    QApplication::setFont(font);
+    ui::growLetters(QApplication::font(), arguments.value(QStringLiteral("letters")).toInt() / 100.0);
 
     const QStringList size = arguments.value(QStringLiteral("size")).split(QLatin1Char('x'));
     int wrong = 0;

@@ -10,6 +10,10 @@
 
 namespace wickbook::ui {
 
+namespace {
+constexpr int kLeastHeight = 116;
+} // namespace
+
 ChartStage::ChartStage(Session& session, QLocale locale, QWidget* parent)
     : QWidget(parent)
     , session_(session)
@@ -52,7 +56,8 @@ QWidget* ChartStage::addPage() {
 
 void ChartStage::addView(QWidget* page, QChart* chart, ChartHandView::Hands hands) {
     auto* view = new ChartHandView(chart, std::move(hands), this);
-    view->setMinimumHeight(typePixels(116));
+    // Titles and axes of two plots take what grown letters take; the plots keep their share beside them.
+    view->setMinimumHeight(2 * typePixels(kLeastHeight) - kLeastHeight);
     connect(view, &ChartHandView::zoomAsked, this, &ChartStage::zoomAsked);
     connect(view, &ChartHandView::moveAsked, this, &ChartStage::moveAsked);
     connect(view, &ChartHandView::pointHovered, this, &ChartStage::pointHovered);

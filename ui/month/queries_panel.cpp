@@ -20,6 +20,10 @@
 
 namespace wickbook::ui {
 
+namespace {
+constexpr int kLeastHeightOfQueries = 180; ///< a line, its explanation, and the keys
+} // namespace
+
 QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)
     : QWidget(parent), session_(session), locale_(locale) {
     auto* column = new QVBoxLayout(this);
@@ -62,6 +66,7 @@ QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)
     keys_ = makeLabel(tr("S sound, D doubtful, E erroneous, Enter opens the line"));
     keys_->setWordWrap(true);
     column->addWidget(keys_);
+    setMinimumHeight(typePixels(kLeastHeightOfQueries));
     column->addStretch(1); // without queries the sentence stays at the top
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &QueriesPanel::explain);
     connect(view_, &QTableView::doubleClicked, this,

@@ -51,12 +51,19 @@ QWidget* RegisterPage::buildTop() {
     jump_->setPlaceholderText(tr("go to 2025-03 …"));
     jump_->setAccessibleName(tr("Go to a month or a date"));
     jump_->setMaximumWidth(typePixels(170));
+    // A field that can't be read is none: rather the page scrolls.
+    const auto roomForWords = [](QLineEdit& field) {
+        field.setMinimumWidth(field.fontMetrics().horizontalAdvance(field.placeholderText()) +
+                              typePixels(20));
+    };
+    roomForWords(*jump_);
     filterEdit_ = new QLineEdit;
     filterEdit_->setObjectName(QStringLiteral("search"));
     filterEdit_->setPlaceholderText(tr("find in this month"));
     filterEdit_->setAccessibleName(tr("Find in this month"));
     filterEdit_->setClearButtonEnabled(true);
-    filterEdit_->setMaximumWidth(typePixels(150));
+    filterEdit_->setMaximumWidth(typePixels(170));
+    roomForWords(*filterEdit_);
     onlyQueries_ = new QCheckBox(tr("only &queries"));
     onlyQueries_->setObjectName(QStringLiteral("onlyQueries"));
     undo_ = smallButton(tr("Undo"), QStringLiteral("undo"), tr("Undo (Ctrl+Z)"));

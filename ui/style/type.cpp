@@ -16,8 +16,16 @@ namespace {
 /// Desktop fonts of 9 to 11 points are usual; beyond that the person wants larger letters.
 constexpr double kUsualDesktopPixels = 15.0;
 
+const char* const kGrown = "wickbook-letters";
+
+double grownBy() {
+    const QVariant factor = qApp->property(kGrown);
+    return factor.isValid() ? factor.toDouble() : 1.0;
+}
+
 double typeScale() {
-    return std::max(1.0, QFontInfo(QApplication::font()).pixelSize() / kUsualDesktopPixels);
+    const double desktopPixels = QFontInfo(QApplication::font()).pixelSize() / grownBy();
+    return std::max(1.0, desktopPixels / kUsualDesktopPixels) * grownBy();
 }
 
 double digitWidth(const QFontMetricsF& metrics) {
@@ -29,6 +37,17 @@ double digitWidth(const QFontMetricsF& metrics) {
 }
 
 } // namespace
+
+void growLetters(const QFont& desktopFont, double factor) {
+    QFont font = desktopFont;
+    if (font.pointSizeF() > 0) {
+        font.setPointSizeF(font.pointSizeF() * factor);
+    } else {
+        font.setPixelSize(std::max(1, static_cast<int>(font.pixelSize() * factor + 0.5)));
+    }
+    qApp->setProperty(kGrown, factor);
+    QApplication::setFont(font);
+}
 
 int typePixels(int atUsualFont) {
     return static_cast<int>(atUsualFont * typeScale() + 0.5);

@@ -15,6 +15,9 @@ namespace wickbook::ui {
 
 enum class TypeSize { Label = 13, Body = 14, Entry = 20, Heading = 21, Answer = 60 };
 
+/// Gives the application letters of factor times the desktop's own; every size here grows with them.
+void growLetters(const QFont& desktopFont, double factor);
+
 QFont typeFont(TypeSize size, bool bold = false);
 /// Pixels of a size given at the usual desktop font, scaled like the type.
 int typePixels(int atUsualFont);

@@ -3,6 +3,7 @@
 
 #include "ui/style/quiet_style.h"
 #include "ui/style/tokens.h"
+#include "ui/style/type.h"
 #include "ui/text/language.h"
 #include "ui/window/book_taken.h"
 #include "ui/window/main_window.h"
@@ -67,13 +68,7 @@ void apply(const Preferences& preferences, const QFont& desktopFont, const QLoca
     } else {
         QApplication::setPalette(paletteOf(preferences.shade == Shade::Dark ? darkTokens() : lightTokens()));
     }
-    QFont font = desktopFont;
-    if (font.pointSizeF() > 0) {
-        font.setPointSizeF(font.pointSizeF() * preferences.letters / 100.0);
-    } else {
-        font.setPixelSize(font.pixelSize() * preferences.letters / 100);
-    }
-    QApplication::setFont(font);
+    growLetters(desktopFont, preferences.letters / 100.0);
 }
 
 void noteStart(const QLocale& locale) {
