@@ -11,12 +11,14 @@
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/language.h"
+#include "ui/window/page_room.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFont>
 #include <QPixmap>
+#include <QScrollBar>
 #include <QStyleFactory>
 #include <QWidget>
 
@@ -84,6 +86,15 @@ int main(int argc, char** argv) {
         window.grab().save(folder.filePath(name + QStringLiteral(".png")));
         if (arguments.isSet(QStringLiteral("focus"))) {
             tell(name, "focus not to be seen", test::unseenFocus(window));
+        }
+        // At the usual letters no page scrolls as a whole, also on a small screen.
+        if (const auto* room = window.findChild<ui::PageRoom*>();
+            room != nullptr && arguments.value(QStringLiteral("letters")) == QStringLiteral("100") &&
+            !pseudo && room->verticalScrollBar()->maximum() + room->horizontalScrollBar()->maximum() > 0) {
+            tell(name, "the page scrolls",
+                 {QStringLiteral("%1 px down, %2 px across")
+                      .arg(room->verticalScrollBar()->maximum())
+                      .arg(room->horizontalScrollBar()->maximum())});
         }
         if (!pseudo) { // a third longer than English is more than any page promises
             tell(name, "no room", test::clippedTexts(window));

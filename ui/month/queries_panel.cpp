@@ -21,7 +21,7 @@
 namespace wickbook::ui {
 
 namespace {
-constexpr int kLeastHeightOfQueries = 180; ///< a line, its explanation, and the keys
+constexpr int kLeastHeightOfQueries = 160; ///< a line, its explanation, and the keys
 } // namespace
 
 QueriesPanel::QueriesPanel(Session& session, QLocale locale, QWidget* parent)

@@ -13,7 +13,8 @@ using wickbook::ui::Tokens;
 
 /// WCAG 2.1, definition of relative luminance.
 double luminance(const QColor& colour) {
-    const auto part = [](double value) {
+    const auto part = [](float given) {
+        const auto value = static_cast<double>(given);
         return value <= 0.03928 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
     };
     return 0.2126 * part(colour.redF()) + 0.7152 * part(colour.greenF()) + 0.0722 * part(colour.blueF());
