@@ -3313,7 +3313,7 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 fehlen</translation>
+        <translation>%1 fehlend</translation>
     </message>
     <message>
         <source>%1 set aside</source>
@@ -7588,6 +7588,10 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
         <source>CSV files (*.csv)</source>
         <translation>CSV-Dateien (*.csv)</translation>
     </message>
+    <message>
+        <source>The month&apos;s numbers are on the clipboard as a table.</source>
+        <translation>Die Zahlen des Monats sind als Tabelle in der Zwischenablage.</translation>
+    </message>
 </context>
 <context>
     <name>wickbook::ui::MoveDialog</name>
@@ -9680,7 +9684,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 fehlen</translation>
+        <translation>%1 fehlend</translation>
     </message>
     <message>
         <source>%1 set aside</source>

@@ -3061,7 +3061,7 @@
     </message>
     <message>
         <source>; fitted at this station</source>
-        <translation>; déterminé à cette station</translation>
+        <translation>&#xa0;; déterminé à cette station</translation>
     </message>
     <message>
         <source>water %1, ice %2; %3</source>
@@ -3260,7 +3260,7 @@
     </message>
     <message>
         <source>; a single reading is sure to about %1 %2 and %3 %4</source>
-        <translation>; un relevé isolé est sûr à environ %1&#xa0;%2 et %3&#xa0;%4</translation>
+        <translation>&#xa0;; un relevé isolé est sûr à environ %1&#xa0;%2 et %3&#xa0;%4</translation>
     </message>
     <message>
         <source>The one reading that counts (%1) gave %2 and a dew point of %3.</source>
@@ -3313,15 +3313,15 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 manquants</translation>
+        <translation>manquants&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 set aside</source>
-        <translation>%1 mis de côté</translation>
+        <translation>mis de côté&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 still to come</source>
-        <translation>%1 à venir</translation>
+        <translation>à venir&#xa0;: %1</translation>
     </message>
     <message>
         <source>None of the %1 readings is missing.</source>
@@ -7588,6 +7588,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
         <source>CSV files (*.csv)</source>
         <translation>Fichiers CSV (*.csv)</translation>
     </message>
+    <message>
+        <source>The month&apos;s numbers are on the clipboard as a table.</source>
+        <translation>Les nombres du mois sont au presse-papiers comme tableau.</translation>
+    </message>
 </context>
 <context>
     <name>wickbook::ui::MoveDialog</name>
@@ -9680,11 +9684,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 manquants</translation>
+        <translation>manquants&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 set aside</source>
-        <translation>%1 mis de côté</translation>
+        <translation>mis de côté&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 to be judged</source>

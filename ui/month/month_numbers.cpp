@@ -55,4 +55,16 @@ QVariant MonthNumbersModel::headerData(int section, Qt::Orientation orientation,
     return {};
 }
 
+QString MonthNumbersModel::asTable() const {
+    QStringList heads;
+    for (const auto& column : table_.columns) {
+        heads << column.head.simplified();
+    }
+    QString table = heads.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    for (const QStringList& row : table_.rows) {
+        table += row.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    }
+    return table;
+}
+
 } // namespace wickbook::ui

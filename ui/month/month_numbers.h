@@ -22,6 +22,9 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
+    /// Heads and rows with tabs between, as spreadsheets take them from the clipboard.
+    [[nodiscard]] QString asTable() const;
+
 private:
     QLocale locale_;
     PageTable table_;

@@ -18,10 +18,12 @@
 #include "ui/text/time_words.h"
 #include "ui/text/usual_words.h"
 
+#include <QClipboard>
 #include <QComboBox>
 #include <QDesktopServices>
 #include <QDir>
 #include <QFileDialog>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -201,6 +203,12 @@ QWidget* MonthPage::buildNumbers() {
     numbersView_->verticalHeader()->hide();
     numbersView_->verticalHeader()->setDefaultSectionSize(typePixels(20));
     numbersView_->horizontalHeader()->setHighlightSections(false);
+    auto* copies = new QShortcut(QKeySequence::Copy, numbersView_);
+    copies->setContext(Qt::WidgetShortcut);
+    connect(copies, &QShortcut::activated, this, [this] {
+        QGuiApplication::clipboard()->setText(numbers_->asTable());
+        say(tr("The month's numbers are on the clipboard as a table."));
+    });
     column->addWidget(numbersView_, 1);
     return box;
 }

@@ -331,6 +331,22 @@ TEST_F(MonthPageCase, PicturesOfEveryKind) {
     EXPECT_EQ(QGuiApplication::clipboard()->image().width(), 2400);
 }
 
+TEST_F(MonthPageCase, TheNumbersAreCopiedAsATable) {
+    show();
+    auto* numbers = page_->findChild<QTableView*>(QStringLiteral("numbers"));
+    ASSERT_NE(numbers, nullptr);
+    ASSERT_GT(numbers->model()->rowCount(), 10);
+    numbers->setFocus();
+    QTest::keyClick(numbers, Qt::Key_C, Qt::ControlModifier);
+    const QStringList lines =
+        QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    ASSERT_EQ(lines.size(), numbers->model()->rowCount() + 1); // the heads too
+    for (const QString& line : lines) {
+        EXPECT_EQ(line.count(QLatin1Char('\t')), numbers->model()->columnCount() - 1) << qPrintable(line);
+    }
+    EXPECT_TRUE(lines[1].startsWith(QStringLiteral("mean relative humidity\t")));
+}
+
 } // namespace
 
 } // namespace wickbook::ui
