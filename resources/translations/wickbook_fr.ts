@@ -2950,7 +2950,7 @@
     </message>
     <message>
         <source>Tw</source>
-        <translation>Tm</translation>
+        <translation>Tw</translation>
     </message>
     <message>
         <source>RH</source>
@@ -2997,7 +2997,7 @@
     </message>
     <message>
         <source>T dry bulb and Tw wet bulb as read, Td dew point, in %1; RH relative humidity in %. All at observing hours.</source>
-        <translation>T sec et Tm mouillé comme lus, Td point de rosée, en %1&#xa0;; HR humidité relative en&#xa0;%. Tout aux heures d’observation.</translation>
+        <translation>T sec et Tw mouillé comme lus, Td point de rosée, en %1&#xa0;; HR humidité relative en&#xa0;%. Tout aux heures d’observation.</translation>
     </message>
     <message>
         <source>Extra readings, outside the means</source>
@@ -3139,7 +3139,7 @@
     </message>
     <message>
         <source>T and Tw are given as read; corrections on record are applied before anything is worked out. Vapour pressure follows from the psychrometer equation with the coefficient above, saturation from Sonntag&apos;s formulae; relative humidity is always over liquid water, also below freezing.</source>
-        <translation>T et Tm sont donnés comme lus&#xa0;; les corrections inscrites sont appliquées avant tout calcul. La tension de vapeur suit l’équation psychrométrique avec le coefficient ci-dessus, la saturation les formules de Sonntag&#xa0;; l’humidité relative vaut toujours sur l’eau liquide, même sous zéro.</translation>
+        <translation>T et Tw sont donnés comme lus&#xa0;; les corrections inscrites sont appliquées avant tout calcul. La tension de vapeur suit l’équation psychrométrique avec le coefficient ci-dessus, la saturation les formules de Sonntag&#xa0;; l’humidité relative vaut toujours sur l’eau liquide, même sous zéro.</translation>
     </message>
     <message>
         <source>Means are of observing hours, each hour weighted equally; they are not means over 24 hours. A mean is not given where %1 or more days are missing, or %2 or more in a row.</source>
@@ -5062,7 +5062,7 @@
     </message>
     <message>
         <source>&amp;Bring in a file…</source>
-        <translation>Reprendre un &amp;fichier…</translation>
+        <translation>&amp;Lire un fichier…</translation>
     </message>
     <message>
         <source>&amp;Take back</source>
