@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What stands behind the Help menu, and the settings.
 #include "ui/text/term_words.h"
+#include "ui/window/help_key.h"
 #include "ui/window/help_window.h"
 #include "ui/window/log_dialog.h"
 #include "ui/window/main_window.h"
@@ -35,6 +36,23 @@ void MainWindow::showHelpPage(const QString& name) {
     help_->raise();
     help_->activateWindow();
     help_->showPage(name);
+}
+
+void MainWindow::showHelpFor(QWidget* asking) {
+    QString name = HelpKey::pageFor(*asking);
+    if (name.isEmpty()) {
+        name = pages_ == nullptr ? QStringLiteral("start") : pages_->helpPage();
+    }
+    if (!asking->isModal()) {
+        showHelpPage(name);
+        return;
+    }
+    // Beside a dialog that holds everything else back the help must be the dialog's own, or nobody could turn
+    // a page.
+    auto* help = new HelpWindow(locale(), asking);
+    help->setAttribute(Qt::WA_DeleteOnClose);
+    help->show();
+    help->showPage(name);
 }
 
 void MainWindow::showPreferences() {

@@ -14,6 +14,7 @@
 #include "ui/window/book_lock.h"
 #include "ui/window/book_taken.h"
 #include "ui/window/first_start_page.h"
+#include "ui/window/help_key.h"
 #include "ui/window/help_window.h"
 #include "ui/window/index_tabs.h"
 #include "ui/window/margin_strip.h"
@@ -47,6 +48,7 @@ MainWindow::MainWindow(WindowSettings& settings, Prompts& prompts, Session::Cloc
     setWindowTitle(tr("Wickbook"));
     Look::follow(*this);
     new UndoKeys(this);
+    connect(new HelpKey(*this), &HelpKey::pressed, this, &MainWindow::showHelpFor);
     connect(new RaiseLine(this), &RaiseLine::called, this, &MainWindow::comeForward);
     setAcceptDrops(true);
     build();

@@ -94,6 +94,7 @@ private:
     void turnTo(int page);
     void showHelp();
     void showHelpPage(const QString& name);
+    void showHelpFor(QWidget* asking);
     void showPreferences();
     void showLog();
     void keepDivisions();

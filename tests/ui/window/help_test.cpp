@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The help: whole in every language, its links and drawings there, found by words, opened at the right page.
+#include "ui/station/restore_dialog.h"
 #include "ui/text/language.h"
 #include "ui/window/help_pages.h"
 #include "ui/window/help_reader.h"
 #include "ui/window/help_window.h"
 #include "ui/window/main_window.h"
+#include "ui/window/page_set.h"
 #include "ui/window/prompts.h"
 #include "ui/window/window_settings.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QFile>
 #include <QLineEdit>
 #include <QListWidget>
@@ -150,6 +153,34 @@ TEST(HelpTest, AllKeysOfTheMenusAreListed) {
             << qPrintable(action->text()) << ": " << qPrintable(shortcuts.front().toString());
     }
     EXPECT_GT(listed, 10);
+}
+
+TEST(HelpTest, F1OpensTheRightPageAlsoInADialog) {
+    const QTemporaryDir folder;
+    ui::WindowSettings settings(folder.filePath(QStringLiteral("window.ini")));
+    class : public ui::Prompts {
+        QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
+        QString bookToOpen(QWidget*) override { return {}; }
+    } prompts;
+    ui::MainWindow window(settings, prompts, std::make_shared<record::SystemClock>());
+    window.show();
+    QApplication::setActiveWindow(&window);
+    ASSERT_TRUE(window.openSample());
+    const auto pageAfterF1 = [](QWidget& asking) {
+        QTest::keyClick(&asking, Qt::Key_F1);
+        const auto* help = asking.findChild<ui::HelpWindow*>();
+        return help == nullptr ? QString{} : help->current();
+    };
+    window.pages()->turnTo(ui::PageSet::Register);
+    EXPECT_EQ(pageAfterF1(window), QStringLiteral("register"));
+    window.pages()->turnTo(ui::PageSet::Station);
+    EXPECT_EQ(pageAfterF1(window), QStringLiteral("station"));
+    window.pages()->openOldPage();
+    EXPECT_EQ(pageAfterF1(window), QStringLiteral("oldpages"));
+    ui::RestoreDialog dialog(ui::RestoreStart{}, kEnglish, &window);
+    dialog.setModal(true);
+    dialog.show();
+    EXPECT_EQ(pageAfterF1(dialog), QStringLiteral("copies"));
 }
 
 TEST(HelpTest, DrawingsAreDrawn) {
