@@ -89,22 +89,30 @@ void lookAtHead(const QHeaderView& head, QStringList& found) {
 /// Numbers, units, keys, names of formats, dates as the locale has them, paths, and what the invented
 /// observers wrote.
 bool isNobodysWords(QString text) {
-    static const QRegularExpression same(QStringLiteral(
-        "⟦[^⟦⟧]*⟧|Quillmere|invented|Wickbook|sample station|wickbook|A4|A5|Letter|PDF|CSV|RH|UTC|hPa|"
-        "Enter|Ctrl|Shift|Alt|Esc|F\\d|Space|English|Deutsch|Français|Min|Max|"
-        "AM|PM|QT-\\w+|[A-Z]{1,3}-?\\d+"));
-    static const QRegularExpression persons(QStringLiteral(
-        "\\S*/"
-        "\\S*|\\b(January|February|March|April|May|June|July|August|September|October|November|December|Jan|"
-        "Feb|"
-        "Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec|Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|Mon|Tue|"
-        "Wed|Thu|"
-        "Fri|Sat|Sun)\\b|Louvred screen 1.25 m above short grass; hedge 2 m high 12 m to the west\\.|"
-        "Hedge cut back to 1.2 m; screen washed and painted\\.|New wick\\.|spirit|certificate|copies"));
-    text.remove(persons);
-    for (qsizetype before = -1; before != text.size();) { // one text stands within another
-        before = text.size();
-        text.remove(same);
+    const auto removeAll = [&text](const QRegularExpression& what) {
+        for (qsizetype before = -1; before != text.size();) { // one text stands within another
+            before = text.size();
+            text.remove(what);
+        }
+    };
+    // A text may be cut where a key stands behind its words.
+    static const QRegularExpression translated(QStringLiteral("⟦[^⟦⟧]*(⟧|$)"));
+    static const QRegularExpression paths(QStringLiteral("\\S*/sample station copies|\\S*/\\S*"));
+    static const QRegularExpression dates(
+        QStringLiteral("\\b(January|February|March|April|May|June|July|August|September|October|November|"
+                       "December|Jan|Feb|Apr|Jun|"
+                       "Jul|Aug|Sep|Oct|Nov|Dec|Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|Mon|"
+                       "Tue|Wed|Thu|Fri|Sat|"
+                       "Sun)\\b"));
+    static const QRegularExpression observers(QStringLiteral(
+        "Louvred screen 1.25 m above short grass; hedge 2 m high 12 m to the west\\.|"
+        "Hedge cut back to 1.2 m; screen washed and painted\\.|New wick\\.|spirit|certificate"));
+    static const QRegularExpression same(
+        QStringLiteral("Quillmere|invented|Wickbook|sample "
+                       "station|wickbook|A4|A5|Letter|PDF|CSV|RH|UTC|hPa|Enter|Ctrl|Shift|Alt|Esc|"
+                       "F\\d|Space|English|Deutsch|Français|Min|Max|AM|PM|QT-\\w+|[A-Z]{1,3}-?\\d+"));
+    for (const auto* what : {&translated, &paths, &dates, &observers, &same}) {
+        removeAll(*what);
     }
     static const QRegularExpression twoLetters(QStringLiteral("\\p{L}{3,}"));
     return !twoLetters.match(text).hasMatch();
