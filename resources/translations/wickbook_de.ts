@@ -3238,7 +3238,7 @@
     <name>ParagraphText</name>
     <message>
         <source>No humidity could be worked out at %1 in %2.</source>
-        <translation>In %2 ließ sich an der Station %1 keine Feuchte berechnen.</translation>
+        <translation>Im %2 ließ sich an der Station %1 keine Feuchte berechnen.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
@@ -5236,7 +5236,7 @@
     </message>
     <message>
         <source>Stop looking</source>
-        <translation>Nicht weitersuchen</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stopped before the end; nothing is known of what would change.</source>
@@ -5251,7 +5251,7 @@
     </message>
     <message>
         <source>How long a time the chart shows</source>
-        <translation>Wie lange Zeit das Diagramm zeigt</translation>
+        <translation>Welche Zeitspanne das Diagramm zeigt</translation>
     </message>
     <message>
         <source>two weeks</source>
@@ -5311,15 +5311,15 @@
     </message>
     <message>
         <source>Reading the register beside the window… %1</source>
-        <translation>Das Tagebuch wird neben dem Fenster gelesen… %1</translation>
+        <translation>Das Tagebuch wird im Hintergrund gelesen… %1</translation>
     </message>
     <message>
         <source>Reading the register beside the window…</source>
-        <translation>Das Tagebuch wird neben dem Fenster gelesen…</translation>
+        <translation>Das Tagebuch wird im Hintergrund gelesen…</translation>
     </message>
     <message>
         <source>No readings here yet. They appear as they are written down.</source>
-        <translation>Noch keine Ablesungen. Sie erscheinen, sobald sie aufgeschrieben sind.</translation>
+        <translation>Hier noch keine Ablesungen. Sie erscheinen, sobald sie aufgeschrieben sind.</translation>
     </message>
     <message>
         <source>No readings in this span. + and − zoom, Ctrl+← and Ctrl+→ move.</source>
@@ -5502,7 +5502,7 @@
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation>Von, Jahr-Monat-Tag</translation>
+        <translation>Ab, Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>from the beginning</source>
@@ -5589,7 +5589,7 @@
     <name>wickbook::ui::CoefficientSection</name>
     <message>
         <source>E&amp;xposure and coefficient</source>
-        <translation>Auf&amp;stellung und Koeffizient</translation>
+        <translation>A&amp;ufstellung und Koeffizient</translation>
     </message>
     <message>
         <source>From a date on…</source>
@@ -5656,7 +5656,7 @@
     </message>
     <message>
         <source>&amp;Enter stops at this column</source>
-        <translation>&amp;Enter hält in dieser Spalte</translation>
+        <translation>&amp;Enter hält in dieser Spalte an</translation>
     </message>
     <message>
         <source>Move &amp;up</source>
@@ -5694,7 +5694,7 @@
     <name>wickbook::ui::CopiesSection</name>
     <message>
         <source>Chan&amp;ge…</source>
-        <translation>Än&amp;dern…</translation>
+        <translation>Ä&amp;ndern…</translation>
     </message>
     <message>
         <source>change where copies go</source>
@@ -5706,7 +5706,7 @@
     </message>
     <message>
         <source>Without, nothing keeps a copy but you, and bringing in a register.</source>
-        <translation>Ohne das legt nichts eine Kopie an außer Ihnen und dem Einlesen.</translation>
+        <translation>Sonst entstehen Kopien nur von Hand und beim Einlesen eines Tagebuchs.</translation>
     </message>
     <message>
         <source>copies of the book</source>
@@ -5730,7 +5730,7 @@
     </message>
     <message>
         <source>&amp;Verify it</source>
-        <translation>&amp;Bestätigen</translation>
+        <translation>&amp;Prüfen</translation>
     </message>
     <message>
         <source>Reads every page and the whole chain of revisions of the chosen copy.</source>
@@ -5738,15 +5738,15 @@
     </message>
     <message>
         <source>Verif&amp;y all</source>
-        <translation>Alle bestä&amp;tigen</translation>
+        <translation>Alle p&amp;rüfen</translation>
     </message>
     <message>
         <source>Rest&amp;ore into a new book…</source>
-        <translation>In ein neues Buch &amp;wiederherstellen…</translation>
+        <translation>In ein ne&amp;ues Buch wiederherstellen…</translation>
     </message>
     <message>
         <source>A copy to hand o&amp;n…</source>
-        <translation>Eine Kopie zum Weiter&amp;geben…</translation>
+        <translation>Eine Kopie &amp;zum Weitergeben…</translation>
     </message>
     <message>
         <source>A verified copy for somebody else, set to be read only.</source>
@@ -5806,7 +5806,7 @@
     </message>
     <message>
         <source>Last copy: %1. %2 in all. The newest of each of 7 days, 8 weeks and 24 months stay.</source>
-        <translation>Letzte Kopie: %1. Zusammen %2. Es bleiben die neuesten von je 7 Tagen, 8 Wochen und 24 Monaten.</translation>
+        <translation>Letzte Kopie: %1. Insgesamt %2. Es bleibt jeweils die neueste von 7 Tagen, 8 Wochen und 24 Monaten.</translation>
     </message>
     <message>
         <source>Where: the folder “%1” beside the book</source>
@@ -5888,7 +5888,7 @@
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation>Von, Jahr-Monat-Tag</translation>
+        <translation>Ab, Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>empty: from the beginning</source>
@@ -6053,7 +6053,7 @@
     </message>
     <message>
         <source>Nothing is worked out from it. It is for whoever asks later why the readings changed. A new place is a period: “From a date on the station differs”.</source>
-        <translation>Daraus wird nichts berechnet. Es ist für alle, die später fragen, warum sich die Ablesungen änderten. Ein neuer Ort ist ein Abschnitt: „Von einem Tag an ist an der Station anders“.</translation>
+        <translation>Daraus wird nichts berechnet. Es ist für alle, die später fragen, warum sich die Ablesungen änderten. Ein neuer Ort ist ein Abschnitt: „Von einem Tag an ist die Station anders“.</translation>
     </message>
     <message>
         <source>Date, year-month-day</source>
@@ -6088,7 +6088,7 @@
     </message>
     <message>
         <source>&amp;Write down…</source>
-        <translation>&amp;Eintragen…</translation>
+        <translation>E&amp;intragen…</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6096,7 +6096,7 @@
     </message>
     <message>
         <source>The diary is empty. Write down when the screen is washed or painted, snow chokes the louvres, or a hedge grows or is cut.</source>
-        <translation>Die Chronik ist leer. Eintragen, wenn die Hütte gewaschen oder gestrichen wird, Schnee die Jalousien füllt, eine Hecke wächst oder geschnitten wird.</translation>
+        <translation>Die Chronik ist leer. Eintragen, wenn die Hütte gewaschen oder gestrichen wird, wenn Schnee die Jalousien füllt oder eine Hecke wächst oder geschnitten wird.</translation>
     </message>
     <message>
         <source>diary changed: %1, %2</source>
@@ -6158,7 +6158,7 @@
     </message>
     <message>
         <source>neither: back to the note</source>
-        <translation>keines: zurück zur Bemerkung</translation>
+        <translation>keines von beiden: zurück zur Bemerkung</translation>
     </message>
     <message>
         <source>1 to %1 answer. </source>
@@ -6308,7 +6308,7 @@
     <name>wickbook::ui::EntryPanel</name>
     <message>
         <source>&amp;Dry bulb</source>
-        <translation>&amp;Trocken</translation>
+        <translation>Tro&amp;cken</translation>
     </message>
     <message>
         <source>&amp;Wet bulb</source>
@@ -6324,7 +6324,7 @@
     </message>
     <message>
         <source>Wic&amp;k</source>
-        <translation>&amp;Strumpf</translation>
+        <translation>Strum&amp;pf</translation>
     </message>
     <message>
         <source>&amp;Pressure, hPa</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>&amp;Observer</source>
-        <translation>&amp;Beobachter</translation>
+        <translation>Be&amp;obachter</translation>
     </message>
     <message>
         <source>es&amp;timated, not read</source>
@@ -6360,7 +6360,7 @@
     </message>
     <message>
         <source>An estimate is marked, and stays out of means and extremes.</source>
-        <translation>Eine Schätzung wird angemerkt und bleibt aus Mitteln und Extremen.</translation>
+        <translation>Eine Schätzung wird gekennzeichnet und bleibt aus Mitteln und Extremen heraus.</translation>
     </message>
     <message>
         <source>Why</source>
@@ -6462,7 +6462,7 @@
     </message>
     <message>
         <source>Find the one before (Shift+F3)</source>
-        <translation>Das davor suchen (Umschalt+F3)</translation>
+        <translation>Das vorige suchen (Umschalt+F3)</translation>
     </message>
     <message>
         <source>Next</source>
@@ -6478,7 +6478,7 @@
     </message>
     <message>
         <source>Stop looking (Esc)</source>
-        <translation>Nicht weitersuchen (Esc)</translation>
+        <translation>Suche anhalten (Esc)</translation>
     </message>
     <message>
         <source>Close</source>
@@ -6493,7 +6493,7 @@
     <name>wickbook::ui::FirstStartPage</name>
     <message>
         <source>A register for a dry and a wet bulb</source>
-        <translation>Ein Tagebuch für trocken und feucht</translation>
+        <translation>Ein Tagebuch für trockenes und feuchtes Thermometer</translation>
     </message>
     <message>
         <source>Write down what the two thermometers say; relative humidity and dew point are worked out, with how sure they are.</source>
@@ -6525,7 +6525,7 @@
     </message>
     <message>
         <source>A copy of an invented station with two years of readings. Nothing there can be spoilt.</source>
-        <translation>Eine Kopie einer erfundenen Station mit zwei Jahren Ablesungen. Dort kann nichts verderben.</translation>
+        <translation>Eine Kopie einer erfundenen Station mit zwei Jahren Ablesungen. Dort lässt sich nichts verderben.</translation>
     </message>
     <message>
         <source>Opened before</source>
@@ -6548,7 +6548,7 @@
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation>Von, Jahr-Monat-Tag</translation>
+        <translation>Ab, Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>from the beginning</source>
@@ -6734,11 +6734,11 @@
     </message>
     <message>
         <source>whirl until the wet bulb falls no further, read the wet bulb first</source>
-        <translation>schleudern, bis feucht nicht weiter fällt, feucht zuerst ablesen</translation>
+        <translation>schleudern, bis das feuchte nicht weiter fällt; das feuchte zuerst ablesen</translation>
     </message>
     <message>
         <source>read the dry bulb first, tenths before whole degrees</source>
-        <translation>zuerst trocken ablesen, Zehntel vor ganzen Graden</translation>
+        <translation>zuerst das trockene ablesen, Zehntel vor ganzen Graden</translation>
     </message>
     <message>
         <source>the hour before</source>
@@ -6846,7 +6846,7 @@
     </message>
     <message>
         <source>Look whether it is yellow, frayed or beading.</source>
-        <translation>Nachsehen, ob er gelb ist, ausfranst oder das Wasser abperlt.</translation>
+        <translation>Nachsehen, ob er gelb ist, ausfranst oder das Wasser abperlen lässt.</translation>
     </message>
     <message>
         <source>Instruments</source>
@@ -6932,7 +6932,7 @@
     </message>
     <message>
         <source>From, year-month-day, or empty</source>
-        <translation>Von, Jahr-Monat-Tag, oder leer</translation>
+        <translation>Ab, Jahr-Monat-Tag, oder leer</translation>
     </message>
     <message>
         <source>Why</source>
@@ -7011,7 +7011,7 @@
     </message>
     <message>
         <source>From</source>
-        <translation>Von</translation>
+        <translation>Ab</translation>
     </message>
     <message>
         <source>Why (who)</source>
@@ -7210,7 +7210,7 @@
     </message>
     <message>
         <source>Save what can be read of a &amp;damaged book…</source>
-        <translation>Retten, was an einem be&amp;schädigten Buch lesbar ist…</translation>
+        <translation>Retten, was an einem beschädigten Buch &amp;lesbar ist…</translation>
     </message>
     <message>
         <source>On &amp;paper</source>
@@ -7328,7 +7328,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The sample station needs a little room for temporary files, and there is none: %1.</source>
-        <translation>Die Beispielstation braucht ein wenig Platz für vorübergehende Dateien, und es ist keiner da: %1.</translation>
+        <translation>Die Beispielstation braucht ein wenig Platz für temporäre Dateien, und es ist keiner da: %1.</translation>
     </message>
     <message>
         <source>invented</source>
@@ -7336,7 +7336,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>read only</source>
-        <translation>nur lesen</translation>
+        <translation>nur lesbar</translation>
     </message>
     <message>
         <source>&amp;First steps</source>
@@ -7516,7 +7516,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Nothing has been written down in %1.</source>
-        <translation>In %1 wurde nichts aufgeschrieben.</translation>
+        <translation>Im %1 wurde nichts aufgeschrieben.</translation>
     </message>
     <message>
         <source>Take &amp;signing back</source>
@@ -7601,7 +7601,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>on %1 no reading was due at that hour</source>
-        <translation>am %1 war zu dieser Stunde keine Ablesung fällig</translation>
+        <translation>am %1 war zu diesem Termin keine Ablesung fällig</translation>
     </message>
     <message>
         <source>%1 has a reading at that hour already</source>
@@ -7613,13 +7613,13 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>one line to %1</source>
-        <translation>eine Zeile nach %1</translation>
+        <translation>eine Zeile auf %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines to %1 … %2</source>
         <translation>
-            <numerusform>%n Zeile nach %1 … %2</numerusform>
-            <numerusform>%n Zeilen nach %1 … %2</numerusform>
+            <numerusform>%n Zeile auf %1 … %2</numerusform>
+            <numerusform>%n Zeilen auf %1 … %2</numerusform>
         </translation>
     </message>
     <message>
@@ -7724,27 +7724,27 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>No line can go to %1.</source>
-        <translation>Nach %1 kann keine Zeile.</translation>
+        <translation>Keine Zeile lässt sich auf %1 verlegen.</translation>
     </message>
     <message>
         <source>No line can go there.</source>
-        <translation>Dorthin kann keine Zeile.</translation>
+        <translation>Keine Zeile lässt sich dorthin verlegen.</translation>
     </message>
     <message>
         <source>One line goes to the same day and hour of %1.</source>
-        <translation>Eine Zeile kommt auf denselben Tag und Termin von %1.</translation>
+        <translation>Eine Zeile kommt auf denselben Tag und Termin im %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines go to the same days and hours of %1.</source>
         <translation>
-            <numerusform>%n Zeile kommt auf denselben Tag und Termin von %1.</numerusform>
-            <numerusform>%n Zeilen kommen auf dieselben Tage und Termine von %1.</numerusform>
+            <numerusform>%n Zeile kommt auf denselben Tag und Termin im %1.</numerusform>
+            <numerusform>%n Zeilen kommen auf dieselben Tage und Termine im %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>What would go: %1.</source>
         <extracomment>%1 &quot;14 lines to 1 Apr 2025, 9 h … 7 Apr 2025, 21 h&quot;</extracomment>
-        <translation>Was gehen würde: %1.</translation>
+        <translation>Zu verlegen: %1.</translation>
     </message>
     <message>
         <source>One stays here:</source>
@@ -7782,7 +7782,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation>keines: zurück zu den Bemerkungen</translation>
+        <translation>keines von beiden: zurück zu den Bemerkungen</translation>
     </message>
 </context>
 <context>
@@ -7837,11 +7837,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Type the dry bulb and the wet bulb first.</source>
-        <translation>Zuerst trocken und feucht eintragen.</translation>
+        <translation>Zuerst das trockene und das feuchte Thermometer eintragen.</translation>
     </message>
     <message>
         <source>%1 is off the thermometer&apos;s scale, which runs from %2 to %3 %4. Read it again.</source>
-        <translation>%1 liegt außerhalb der Skala des Thermometers, sie geht von %2 bis %3&#xa0;%4. Noch einmal ablesen.</translation>
+        <translation>%1 liegt außerhalb der Skala des Thermometers, die von %2 bis %3 %4 geht. Noch einmal ablesen.</translation>
     </message>
     <message>
         <source>Say first whether the wick is wet or frozen: W for water, I for ice.</source>
@@ -7849,19 +7849,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The dry bulb is empty. Enter again keeps the wet bulb alone, as incomplete.</source>
-        <translation>Trocken ist leer. Noch einmal Enter behält feucht allein, als unvollständig.</translation>
+        <translation>Das trockene Thermometer ist leer. Noch einmal Enter behält das feuchte allein, als unvollständig.</translation>
     </message>
     <message>
         <source>The wet bulb is empty. Enter again keeps the dry bulb alone, as incomplete.</source>
-        <translation>Feucht ist leer. Noch einmal Enter behält trocken allein, als unvollständig.</translation>
+        <translation>Das feuchte Thermometer ist leer. Noch einmal Enter behält das trockene allein, als unvollständig.</translation>
     </message>
     <message>
         <source>Enter again keeps what stands in the two bulbs.</source>
-        <translation>Noch einmal Enter behält, was bei beiden steht.</translation>
+        <translation>Noch einmal Enter behält, was bei beiden Thermometern steht.</translation>
     </message>
     <message>
         <source>The margin has a note on this reading. Enter keeps it as read, Esc goes back to the field.</source>
-        <translation>Am Rand steht etwas zu dieser Ablesung. Enter behält sie wie abgelesen, Esc geht zurück zum Feld.</translation>
+        <translation>In der Randleiste steht eine Bemerkung zu dieser Ablesung. Enter behält sie wie abgelesen, Esc geht zurück zum Feld.</translation>
     </message>
     <message>
         <source>Ctrl+Z takes it back.</source>
@@ -7893,7 +7893,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Touch the wick with something cold and clean: ice is hard and dull, water gives and shines. A wick can stay liquid below zero and freeze with the air above it. With water the humidity would be %1, with ice %2.</source>
-        <translation>Den Strumpf mit etwas Kaltem und Sauberem berühren: Eis ist hart und matt, Wasser gibt nach und glänzt. Ein Strumpf kann unter null flüssig bleiben und bei Luft darüber gefrieren. Mit Wasser wäre die Feuchte %1, mit Eis %2.</translation>
+        <translation>Den Strumpf mit etwas Kaltem und Sauberem berühren: Eis ist hart und matt, Wasser gibt nach und glänzt. Ein Strumpf kann unter null flüssig bleiben und bei Luft über null gefrieren. Mit Wasser wäre die Feuchte %1, mit Eis %2.</translation>
     </message>
     <message>
         <source>Taken: %1. What was typed first is kept with it.</source>
@@ -7972,11 +7972,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Who ha&amp;s read: fold away</source>
-        <translation>Wer ab&amp;gelesen hat: einklappen</translation>
+        <translation>Wer abge&amp;lesen hat: einklappen</translation>
     </message>
     <message>
         <source>Who ha&amp;s read, and how</source>
-        <translation>Wer ab&amp;gelesen hat und wie</translation>
+        <translation>Wer abge&amp;lesen hat und wie</translation>
     </message>
     <message>
         <source>%1 (%2, %3)</source>
@@ -8039,15 +8039,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>This station&apos;s record begins on %1, so no reading was due in %2. To type this page off, let the station&apos;s first period begin earlier (Station page), or turn to the month it belongs to.</source>
-        <translation>Die Reihe dieser Station beginnt am %1, in %2 war also keine Ablesung fällig. Um diese Seite abzutippen, den ersten Abschnitt der Station früher beginnen lassen (Seite Station) oder zum richtigen Monat blättern.</translation>
+        <translation>Die Reihe dieser Station beginnt am %1, im %2 war also keine Ablesung fällig. Um diese Seite abzutippen, den ersten Abschnitt der Station früher beginnen lassen (Seite Station) oder zum richtigen Monat blättern.</translation>
     </message>
     <message>
         <source>&amp;Turn to %1</source>
-        <translation>&amp;Zu %1 blättern</translation>
+        <translation>&amp;Zum %1 blättern</translation>
     </message>
     <message>
         <source>This station has no observing hours in %1, so the page has no lines. Give it its hours on the Station page, then come back.</source>
-        <translation>Diese Station hat in %1 keine Termine, daher hat die Seite keine Zeilen. Ihr auf der Seite Station Termine geben und wiederkommen.</translation>
+        <translation>Diese Station hat im %1 keine Termine, daher hat die Seite keine Zeilen. Ihr auf der Seite Station Termine geben und wiederkommen.</translation>
     </message>
     <message>
         <source>This month has no line for “%1”. Write the day as a number.</source>
@@ -8148,7 +8148,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Some lines are not in the book yet. Store them first.</source>
-        <translation>Einige Zeilen sind nicht im Buch. Sie zuerst speichern.</translation>
+        <translation>Einige Zeilen sind noch nicht im Buch. Sie zuerst speichern.</translation>
     </message>
     <message>
         <source>Leave the second &amp;pass</source>
@@ -8156,7 +8156,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Type it &amp;again</source>
-        <translation>&amp;Noch einmal tippen</translation>
+        <translation>No&amp;ch einmal tippen</translation>
     </message>
     <message>
         <source>Second pass: type the page again. What you typed first is hidden; lines that come out alike are marked as read back.</source>
@@ -8184,13 +8184,13 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>One line now stands in %1. Ctrl+Z takes it back.</source>
-        <translation>Eine Zeile steht jetzt in %1. Strg+Z nimmt es zurück.</translation>
+        <translation>Eine Zeile steht jetzt im %1. Strg+Z nimmt es zurück.</translation>
     </message>
     <message numerus="yes">
         <source>%n lines now stand in %1. Ctrl+Z takes them back.</source>
         <translation>
-            <numerusform>%n Zeile steht jetzt in %1. Strg+Z nimmt es zurück.</numerusform>
-            <numerusform>%n Zeilen stehen jetzt in %1. Strg+Z nimmt es zurück.</numerusform>
+            <numerusform>%n Zeile steht jetzt im %1. Strg+Z nimmt es zurück.</numerusform>
+            <numerusform>%n Zeilen stehen jetzt im %1. Strg+Z nimmt es zurück.</numerusform>
         </translation>
     </message>
     <message>
@@ -8243,7 +8243,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Go to &amp;day</source>
-        <translation>Zum &amp;Tag</translation>
+        <translation>Z&amp;um Tag</translation>
     </message>
     <message>
         <source>Go to the day</source>
@@ -8292,7 +8292,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>&amp;Columns…</source>
-        <translation>S&amp;palten…</translation>
+        <translation>Spa&amp;lten…</translation>
     </message>
     <message>
         <source>Why lines of this page change that were in the book</source>
@@ -8312,11 +8312,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>m and a letter: missing (%1). &quot; repeats what stands above. w or i after the wet bulb: water or ice.</source>
-        <translation>m und ein Buchstabe: fehlend (%1). &quot; wiederholt, was darüber steht. w oder i nach feucht: Wasser oder Eis.</translation>
+        <translation>m und ein Buchstabe: fehlend (%1). &quot; wiederholt, was darüber steht. w oder i nach dem feuchten: Wasser oder Eis.</translation>
     </message>
     <message>
         <source>Page&apos;s &amp;end</source>
-        <translation>&amp;Ende der Seite</translation>
+        <translation>E&amp;nde der Seite</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
@@ -8340,7 +8340,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Open the &amp;Station page</source>
-        <translation>Die Seite &amp;Station öffnen</translation>
+        <translation>Die Seite Station ö&amp;ffnen</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -8415,7 +8415,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>No reading was due at this hour on this day.</source>
-        <translation>Zu dieser Stunde war an diesem Tag keine Ablesung fällig.</translation>
+        <translation>Zu diesem Termin war an diesem Tag keine Ablesung fällig.</translation>
     </message>
     <message>
         <source>Date</source>
@@ -8484,7 +8484,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::PairCheckForm</name>
     <message>
         <source>Pair check</source>
-        <translation>Prüfung des Paars</translation>
+        <translation>Paarprüfung</translation>
     </message>
     <message>
         <source>Both bulbs without wick in one stirred bath</source>
@@ -8567,7 +8567,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>New pair check…</source>
-        <translation>Neue Prüfung des Paars…</translation>
+        <translation>Neue Paarprüfung…</translation>
     </message>
     <message>
         <source>Take the ice points over…</source>
@@ -8587,7 +8587,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>pair check</source>
-        <translation>Prüfung des Paars</translation>
+        <translation>Paarprüfung</translation>
     </message>
     <message>
         <source>Written down. It changes no reading until its ice points are taken over.</source>
@@ -8595,7 +8595,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>pair check taken back</source>
-        <translation>Prüfung des Paars zurückgenommen</translation>
+        <translation>Paarprüfung zurückgenommen</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -8750,7 +8750,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>From this date on the station differs</source>
-        <translation>Von diesem Tag an ist an der Station anders</translation>
+        <translation>Von diesem Tag an ist die Station anders</translation>
     </message>
     <message>
         <source>Change what is different; leave the rest as it stands.</source>
@@ -8758,7 +8758,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation>Von, Jahr-Monat-Tag</translation>
+        <translation>Ab, Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>Observing hours</source>
@@ -8853,7 +8853,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>What di&amp;ffers from when</source>
-        <translation>&amp;Was von wann an anders ist</translation>
+        <translation>Was &amp;von wann an anders ist</translation>
     </message>
     <message>
         <source>From a date on…</source>
@@ -8921,7 +8921,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>the station differs: %1</source>
-        <translation>an der Station ist anders: %1</translation>
+        <translation>die Station ist anders: %1</translation>
     </message>
     <message>
         <source>Kept. Readings are worked out afresh; undo takes it back.</source>
@@ -9050,7 +9050,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation>%1 beurteilt: %2</translation>
+        <translation>als %1 beurteilt: %2</translation>
     </message>
     <message>
         <source>%1 is judged %2 (Ctrl+Z undoes it).</source>
@@ -9124,11 +9124,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Dates like 3/4/2025 are</source>
-        <translation>Daten wie 3/4/2025 sind</translation>
+        <translation>Datumsangaben wie 3/4/2025 sind</translation>
     </message>
     <message>
         <source>as the other dates show</source>
-        <translation>wie die anderen Daten zeigen</translation>
+        <translation>wie die anderen zeigen</translation>
     </message>
     <message>
         <source>day, then month</source>
@@ -9140,7 +9140,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Times without an offset are by</source>
-        <translation>Zeiten ohne Abstand gehen nach</translation>
+        <translation>Zeiten ohne UTC-Abstand gehen nach</translation>
     </message>
     <message>
         <source>the station&apos;s clock (%1)</source>
@@ -9533,7 +9533,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Judge d&amp;oubtful</source>
-        <translation>Z&amp;weifelhaft</translation>
+        <translation>Zweifel&amp;haft</translation>
     </message>
     <message>
         <source>Judge &amp;erroneous</source>
@@ -9564,7 +9564,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>judged %1: %2</source>
-        <translation>%1 beurteilt: %2</translation>
+        <translation>als %1 beurteilt: %2</translation>
     </message>
     <message>
         <source>judged %1</source>
@@ -9640,11 +9640,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>named its page on paper</source>
-        <translation>seine Seite auf Papier genannt</translation>
+        <translation>die Seite auf Papier genannt</translation>
     </message>
     <message>
         <source>took its page on paper away</source>
-        <translation>seine Seite auf Papier entfernt</translation>
+        <translation>die Seite auf Papier entfernt</translation>
     </message>
     <message>
         <source>Nothing has been written down in this month that could be moved.</source>
@@ -9672,7 +9672,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Nothing has been written down in %1. Enter writes down a forgotten reading.</source>
-        <translation>In %1 wurde nichts aufgeschrieben. Enter trägt eine vergessene Ablesung ein.</translation>
+        <translation>Im %1 wurde nichts aufgeschrieben. Enter trägt eine vergessene Ablesung ein.</translation>
     </message>
     <message>
         <source>Undone: %1</source>
@@ -9748,11 +9748,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The wet bulb rises: the wick is drying. Stop, wet it and whirl again.</source>
-        <translation>Feucht steigt: der Strumpf trocknet aus. Anhalten, benetzen und wieder schleudern.</translation>
+        <translation>Das feuchte Thermometer steigt: der Strumpf trocknet aus. Anhalten, benetzen und wieder schleudern.</translation>
     </message>
     <message>
         <source>The wet bulb has not settled yet: whirl again.</source>
-        <translation>Feucht ist noch nicht eingespielt: wieder schleudern.</translation>
+        <translation>Das feuchte Thermometer ist noch nicht eingespielt: wieder schleudern.</translation>
     </message>
     <message>
         <source>settled</source>
@@ -9764,7 +9764,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>A row for each whirl, until two wet bulbs agree within %1 %2.</source>
-        <translation>Eine Zeile je Durchgang, bis zweimal feucht auf %1&#xa0;%2 übereinstimmt.</translation>
+        <translation>Eine Zeile je Durchgang, bis zwei feuchte auf %1 %2 übereinstimmen.</translation>
     </message>
     <message>
         <source>Settled: whirl %1 is the reading.</source>
@@ -9799,7 +9799,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>The copy is verified first; a new book is made of it, and nothing else is written.</source>
-        <translation>Die Kopie wird zuerst bestätigt; ein neues Buch wird daraus, und sonst wird nichts geschrieben.</translation>
+        <translation>Die Kopie wird zuerst geprüft; ein neues Buch wird daraus, und sonst wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>One file</source>
@@ -9811,7 +9811,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Verifying the copy…</source>
-        <translation>Die Kopie wird bestätigt…</translation>
+        <translation>Die Kopie wird geprüft…</translation>
     </message>
     <message>
         <source>Stopped.</source>
@@ -9883,7 +9883,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>&amp;Verify the copy</source>
-        <translation>Die Kopie &amp;bestätigen</translation>
+        <translation>Die Kopie &amp;prüfen</translation>
     </message>
     <message>
         <source>&amp;Restore</source>
@@ -9946,7 +9946,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Every reading is judged among its neighbours; what is marked and not yet judged is asked about here.</source>
-        <translation>Jede Ablesung wird mit ihren Nachbarn beurteilt; was angemerkt und noch nicht beurteilt ist, wird hier gefragt.</translation>
+        <translation>Jede Ablesung wird mit ihren Nachbarn beurteilt; nach allem, was angemerkt und noch nicht beurteilt ist, wird hier gefragt.</translation>
     </message>
     <message>
         <source>reading %1 of %2</source>
@@ -9974,11 +9974,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 to ask about, in %2 groups, worst first; %3.</source>
-        <translation>%1 zu fragen, in %2 Gruppen, die schlimmsten zuerst; %3.</translation>
+        <translation>%1 zu klären, in %2 Gruppen, die schlimmsten zuerst; %3.</translation>
     </message>
     <message>
         <source>Nothing to ask: no reading is marked that has not been judged; %1.</source>
-        <translation>Nichts zu fragen: keine angemerkte Ablesung ist unbeurteilt; %1.</translation>
+        <translation>Nichts zu klären: keine angemerkte Ablesung ist unbeurteilt; %1.</translation>
     </message>
     <message>
         <source>Choose a reading that is asked about first, or go to the list for the whole group.</source>
@@ -10053,7 +10053,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Judge %1</source>
-        <translation>%1 beurteilen</translation>
+        <translation>Als %1 beurteilen</translation>
     </message>
     <message>
         <source>No reading is chosen.</source>
@@ -10062,7 +10062,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <message numerus="yes">
         <source>Judge the %n chosen:</source>
         <translation>
-            <numerusform>Die %n gewählte beurteilen:</numerusform>
+            <numerusform>Die gewählte beurteilen:</numerusform>
             <numerusform>Die %n gewählten beurteilen:</numerusform>
         </translation>
     </message>
@@ -10073,7 +10073,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <message numerus="yes">
         <source>Judge all %n:</source>
         <translation>
-            <numerusform>Alle %n beurteilen:</numerusform>
+            <numerusform>Die eine beurteilen:</numerusform>
             <numerusform>Alle %n beurteilen:</numerusform>
         </translation>
     </message>
@@ -10091,7 +10091,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>neither: back to the notes</source>
-        <translation>keines: zurück zu den Bemerkungen</translation>
+        <translation>keines von beiden: zurück zu den Bemerkungen</translation>
     </message>
 </context>
 <context>
@@ -10113,7 +10113,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Salt check</source>
-        <translation>Prüfung über Salzen</translation>
+        <translation>Salzprüfung</translation>
     </message>
     <message>
         <source>A sensor over saturated salt solutions</source>
@@ -10176,11 +10176,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::SaltCheckSection</name>
     <message>
         <source>A sensor over &amp;salts</source>
-        <translation>Ein Fühler über &amp;Salzen</translation>
+        <translation>Ein &amp;Fühler über Salzen</translation>
     </message>
     <message>
         <source>New salt check…</source>
-        <translation>Neue Prüfung über Salzen…</translation>
+        <translation>Neue Salzprüfung…</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
@@ -10192,7 +10192,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>salt check</source>
-        <translation>Prüfung über Salzen</translation>
+        <translation>Salzprüfung</translation>
     </message>
     <message>
         <source>Written down. Undo takes it back.</source>
@@ -10200,7 +10200,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>salt check taken back</source>
-        <translation>Prüfung über Salzen zurückgenommen</translation>
+        <translation>Salzprüfung zurückgenommen</translation>
     </message>
     <message>
         <source>Taken back. Undo brings it again.</source>
@@ -10219,7 +10219,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Every revision that can still be read goes into a new book, and what can&apos;t is counted. The damaged book stays as it is: keep it. Where there is a copy that verifies, restore that one first.</source>
-        <translation>Jede noch lesbare Fassung kommt in ein neues Buch, und was nicht lesbar ist, wird gezählt. Das beschädigte Buch bleibt, wie es ist: aufheben. Wo es eine bestätigte Kopie gibt, zuerst diese wiederherstellen.</translation>
+        <translation>Jede noch lesbare Fassung kommt in ein neues Buch, und was nicht lesbar ist, wird gezählt. Das beschädigte Buch bleibt, wie es ist; es ist aufzuheben. Wo es eine bestätigte Kopie gibt, zuerst diese wiederherstellen.</translation>
     </message>
     <message>
         <source>what came back and what is lost</source>
@@ -10297,7 +10297,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Same place, same air, read within five minutes of the station&apos;s pair. A reference tells how far the station lies off and gives its own coefficient; a new instrument or site goes beside the old for a year before it takes over.</source>
-        <translation>Derselbe Ort, dieselbe Luft, innerhalb von fünf Minuten nach dem Paar der Station abgelesen. Eine Referenz sagt, wie weit die Station daneben liegt, und gibt ihren eigenen Koeffizienten; ein neues Gerät oder ein neuer Ort steht ein Jahr neben dem alten, bevor es übernimmt.</translation>
+        <translation>Derselbe Ort, dieselbe Luft, höchstens fünf Minuten vor oder nach dem Paar der Station abgelesen. Eine Referenz sagt, wie weit die Station daneben liegt, und gibt ihren eigenen Koeffizienten; ein neues Gerät oder ein neuer Ort steht ein Jahr neben dem alten, bevor es übernimmt.</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -10345,7 +10345,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>at the end: joined, broken, coefficient taken over from …</source>
-        <translation>am Ende: verbunden, gebrochen, Koeffizient übernommen vom …</translation>
+        <translation>am Ende: verbunden, getrennt, Koeffizient übernommen ab …</translation>
     </message>
     <message>
         <source>Note</source>
@@ -10380,7 +10380,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1, %2: from %3</source>
-        <translation>%1, %2: von %3 an</translation>
+        <translation>%1, %2: ab %3</translation>
     </message>
     <message>
         <source> to %1</source>
@@ -10626,7 +10626,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Write the %1: the checks and the pressure need it.</source>
-        <translation>%1 schreiben: die Prüfungen und der Luftdruck brauchen es.</translation>
+        <translation>%1 schreiben: die Prüfungen und der Luftdruck brauchen diese Angabe.</translation>
     </message>
     <message>
         <source>There is no such place: latitude runs from −90 to 90, longitude from −180 to 180.</source>
@@ -10641,7 +10641,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::StationPage</name>
     <message>
         <source>From a date on the station &amp;differs…</source>
-        <translation>Von einem Tag an ist an der Station &amp;anders…</translation>
+        <translation>Von einem Tag an ist die Station &amp;anders…</translation>
     </message>
     <message>
         <source>what is known of the station</source>
@@ -10676,7 +10676,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1, in force</source>
-        <translation>%1, geltend</translation>
+        <translation>%1, gilt jetzt</translation>
     </message>
     <message>
         <source>Place</source>
@@ -10930,7 +10930,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>&amp;Bring in</source>
-        <translation>&amp;Einlesen</translation>
+        <translation>Ein&amp;lesen</translation>
     </message>
 </context>
 <context>
@@ -10945,7 +10945,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Up and down move the column by a step of the scale, Page Up and Page Down by ten.</source>
-        <translation>Auf und Ab bewegen den Faden um einen Schritt der Skala, Bild auf und Bild ab um zehn.</translation>
+        <translation>Pfeil auf und Pfeil ab bewegen den Faden um einen Schritt der Skala, Bild auf und Bild ab um zehn.</translation>
     </message>
     <message>
         <source>below scale</source>
@@ -10976,7 +10976,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>Serial number or name</source>
-        <translation>Nummer oder Name</translation>
+        <translation>Seriennummer oder Name</translation>
     </message>
     <message>
         <source>Liquid</source>
@@ -11032,7 +11032,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>From, year-month-day</source>
-        <translation>Von, Jahr-Monat-Tag</translation>
+        <translation>Ab, Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>Write the number on it, or what you call it.</source>
@@ -11067,7 +11067,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>&amp;Thermometers</source>
-        <translation>&amp;Thermometer</translation>
+        <translation>Ther&amp;mometer</translation>
     </message>
     <message>
         <source>New thermometer…</source>
@@ -11256,7 +11256,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     <name>wickbook::ui::WickSection</name>
     <message>
         <source>&amp;Wick and water</source>
-        <translation>&amp;Strumpf und Wasser</translation>
+        <translation>Strumpf und &amp;Wasser</translation>
     </message>
     <message>
         <source>Write down care…</source>
