@@ -2,6 +2,7 @@
 #include "core/exchange/club_month.h"
 
 #include "core/exchange/csv.h"
+#include "core/units/decimal.h"
 #include "core/units/number_text.h"
 
 #include <nlohmann/json.hpp>
