@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/gallery/visits.h"
 
+#include "tests/support/silent_prompts.h"
 #include "ui/classround/class_window.h"
 #include "ui/observe/observe_page.h"
 #include "ui/observe/working_dialog.h"
@@ -15,7 +16,6 @@
 #include "ui/window/main_window.h"
 #include "ui/window/page_set.h"
 #include "ui/window/preferences_dialog.h"
-#include "ui/window/prompts.h"
 #include "ui/window/salvage_dialog.h"
 #include "ui/window/window_settings.h"
 
@@ -30,12 +30,6 @@
 namespace wickbook::test {
 
 namespace {
-
-class NoPrompts final : public ui::Prompts {
-public:
-    QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
-    QString bookToOpen(QWidget*) override { return {}; }
-};
 
 /// The sample's day is always the same, so that two galleries can be laid side by side.
 class StillClock final : public record::Clock {
@@ -161,7 +155,7 @@ private:
     const std::function<void(const QString&, QWidget&)>& see_;
     QTemporaryDir folder_;
     ui::WindowSettings settings_;
-    NoPrompts prompts_;
+    SilentPrompts prompts_;
 };
 
 } // namespace

@@ -28,6 +28,16 @@ def need_a_desktops_ear():
         window_hand.skip("python3-gi or gir1.2-atspi-2.0 is not installed")
 
 
+def has_its_own_bus():
+    return os.environ.get("WICKBOOK_HEARING") == "1"
+
+
+def once_more_on_a_bus():
+    """The same program again, on a session bus of its own."""
+    environment = dict(os.environ, WICKBOOK_HEARING="1")
+    return subprocess.call(["dbus-run-session", "--", sys.executable, *sys.argv], env=environment)
+
+
 def objects_below(root):
     """Every object of the tree, showing or not, parents first."""
     waiting = [root]
@@ -120,10 +130,8 @@ def main():
     program = os.path.abspath(sys.argv[1])
     window_hand.need_programs("Xvfb", "xdotool", "dbus-run-session")
     need_a_desktops_ear()
-    if os.environ.get("WICKBOOK_HEARING") != "1":
-        # Once more, on a session bus of its own.
-        environment = dict(os.environ, WICKBOOK_HEARING="1")
-        return subprocess.call(["dbus-run-session", "--", sys.executable, *sys.argv], env=environment)
+    if not has_its_own_bus():
+        return once_more_on_a_bus()
     with tempfile.TemporaryDirectory() as folder:
         server, display = window_hand.start_display()
         os.environ.update(window_hand.surroundings(folder, display))

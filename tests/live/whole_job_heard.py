@@ -14,7 +14,7 @@ import tempfile
 import time
 
 import window_hand
-from hear_answer import need_a_desktops_ear, objects_below
+from hear_answer import has_its_own_bus, need_a_desktops_ear, objects_below, once_more_on_a_bus
 from window_hand import wait_for
 
 
@@ -126,9 +126,8 @@ def main():
     program = os.path.abspath(sys.argv[1])
     window_hand.need_programs("Xvfb", "xdotool", "dbus-run-session")
     need_a_desktops_ear()
-    if os.environ.get("WICKBOOK_HEARING") != "1":
-        environment = dict(os.environ, WICKBOOK_HEARING="1")
-        return subprocess.call(["dbus-run-session", "--", sys.executable, *sys.argv], env=environment)
+    if not has_its_own_bus():
+        return once_more_on_a_bus()
     with tempfile.TemporaryDirectory() as folder:
         server, display = window_hand.start_display()
         os.environ.update(window_hand.surroundings(folder, display), LC_ALL="C.UTF-8",

@@ -12,7 +12,7 @@ import sys
 import tempfile
 
 import window_hand
-from whole_job import job
+from whole_job import job, surroundings
 
 CALLS = "openat,open,creat,mkdir,mkdirat,rename,renameat,renameat2,unlink,unlinkat,rmdir,symlink,symlinkat,link,linkat"
 # Devices and what the kernel makes up; nothing there stays.
@@ -42,9 +42,7 @@ def main():
         os.makedirs(os.path.join(home, "run"), mode=0o700)
         os.chmod(os.path.join(home, "run"), 0o700)
         server, display = window_hand.start_display()
-        environment = dict(window_hand.surroundings(home, display), LC_ALL="C.UTF-8",
-                           XDG_STATE_HOME=os.path.join(home, "state"), XDG_CACHE_HOME=os.path.join(home, "cache"),
-                           XDG_RUNTIME_DIR=os.path.join(home, "run"))
+        environment = surroundings(home, display)
         trace = os.path.join(folder, "trace")
         try:
             job(["strace", "-f", "-qq", "-e", "signal=none", "-e", "trace=" + CALLS, "-o", trace, "-A", program],

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The help: whole in every language, its links and drawings there, found by words, opened at the right page.
+#include "tests/support/silent_prompts.h"
 #include "ui/station/restore_dialog.h"
 #include "ui/text/language.h"
 #include "ui/window/help_pages.h"
@@ -7,7 +8,6 @@
 #include "ui/window/help_window.h"
 #include "ui/window/main_window.h"
 #include "ui/window/page_set.h"
-#include "ui/window/prompts.h"
 #include "ui/window/window_settings.h"
 
 #include <QAction>
@@ -128,10 +128,7 @@ TEST(HelpTest, TheWindowIsUsedByKeysAlone) {
 TEST(HelpTest, AllKeysOfTheMenusAreListed) {
     const QTemporaryDir folder;
     ui::WindowSettings settings(folder.filePath(QStringLiteral("window.ini")));
-    class : public ui::Prompts {
-        QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
-        QString bookToOpen(QWidget*) override { return {}; }
-    } prompts;
+    test::SilentPrompts prompts;
     const ui::MainWindow window(settings, prompts, std::make_shared<record::SystemClock>());
     const auto pages = ui::helpPages(kEnglish);
     const auto keys = std::find_if(pages.begin(), pages.end(), [](const ui::HelpPage& each) {
@@ -158,10 +155,7 @@ TEST(HelpTest, AllKeysOfTheMenusAreListed) {
 TEST(HelpTest, F1OpensTheRightPageAlsoInADialog) {
     const QTemporaryDir folder;
     ui::WindowSettings settings(folder.filePath(QStringLiteral("window.ini")));
-    class : public ui::Prompts {
-        QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
-        QString bookToOpen(QWidget*) override { return {}; }
-    } prompts;
+    test::SilentPrompts prompts;
     ui::MainWindow window(settings, prompts, std::make_shared<record::SystemClock>());
     window.show();
     QApplication::setActiveWindow(&window);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Settings of the window, the window made anew with its book, and the log that may be sent.
 #include "tests/support/open_book.h"
+#include "tests/support/silent_prompts.h"
 #include "ui/window/log_dialog.h"
 #include "ui/window/main_window.h"
 #include "ui/window/page_set.h"
 #include "ui/window/preferences_dialog.h"
-#include "ui/window/prompts.h"
 #include "ui/window/trouble_log.h"
 #include "ui/window/window_settings.h"
 
@@ -21,18 +21,12 @@ namespace {
 
 using namespace wickbook;
 
-class SilentPrompts final : public ui::Prompts {
-public:
-    QString newBookPath(QWidget*, const QString&, const QString&) override { return {}; }
-    QString bookToOpen(QWidget*) override { return {}; }
-};
-
 class PreferencesTest : public ::testing::Test {
 protected:
     QTemporaryDir folder_;
     QString file_ = folder_.filePath(QStringLiteral("window.ini"));
     ui::WindowSettings settings_{file_};
-    SilentPrompts prompts_;
+    test::SilentPrompts prompts_;
     ui::Session::Clock clock_ = std::make_shared<record::SystemClock>();
 };
 
