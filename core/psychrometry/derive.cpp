@@ -8,8 +8,10 @@
 // Range:   bulbs −60…60 °C, 300…1100 hPa.
 #include "core/psychrometry/derive.h"
 
+#include "core/psychrometry/humidity_columns.h"
 #include "core/psychrometry/quantities.h"
 #include "core/psychrometry/ranges.h"
+#include "core/psychrometry/sonntag.h"
 #include "core/units/binary_fraction.h"
 
 #include <algorithm>
@@ -84,21 +86,6 @@ tl::expected<SoundPair, PsychrometryError> soundIceBulb(const PairInput& input) 
     return SoundPair{*highest, Surface::Ice, true};
 }
 
-void addDewAndFrostPoint(Derivation& result, units::VapourPressure vapour, double enhancement,
-                         const std::optional<units::Temperature>& saturatedAt) {
-    const auto dew = saturatedAt ? tl::expected<units::Temperature, PsychrometryError>{*saturatedAt}
-                                 : dewPoint(vapour, enhancement);
-    if (dew) {
-        result.dewPoint = *dew;
-    } else {
-        result.dewPointProblem = dew.error();
-    }
-    const auto frost = frostPoint(vapour, enhancement);
-    if (frost && frost->celsius() <= 0.0) {
-        result.frostPoint = *frost;
-    }
-}
-
 } // namespace
 
 bool wickStateNeeded(units::Temperature wet, units::TemperatureDifference resolution,
@@ -140,40 +127,65 @@ Derivation derive(const PairInput& input) {
     result.coefficient = *coefficient;
     const double f = coefficient->enhancement;
 
-    const auto full = units::RelativeHumidity::fromPercent(100.0);
-    const auto vapour = pair->saturated
-                            ? vapourPressureOf(full, input.dry, f)
-                            : vapourPressure(input.dry, pair->wet, pair->bulb, input.pressure, *coefficient);
-    const auto saturation = vapourPressureOf(full, input.dry, f);
-    if (!vapour || !saturation) {
-        result.problem = vapour ? saturation.error() : vapour.error();
-        return result;
-    }
-    const auto humidity = relativeHumidity(*vapour, input.dry, f);
-    if (!humidity) {
-        result.problem = humidity.error();
+    const double t = input.dry.celsius();
+    const LogSaturation atDry = logSaturationAt(t, kSonntagWater);
+    const double saturation = exponential(atDry.value);
+    const EquationHumidity humidity =
+        pair->saturated ? EquationHumidity{f * saturation, 100.0, t}
+                        : humidityOf(EquationPair{t, pair->wet.celsius(), pair->bulb,
+                                                  input.pressure.hectopascals(), coefficient->perKelvin, f});
+    if (std::isnan(humidity.vapourPressure)) {
+        result.problem = PsychrometryError::NoVapour; // the bulbs are within range
         return result;
     }
 
+    const auto vapour = units::VapourPressure::fromHectopascals(humidity.vapourPressure);
     result.takenAsSaturation = pair->saturated;
-    result.vapourPressure = *vapour;
-    result.relativeHumidity = std::min(*humidity, full); // above 100 only by the last binary digit
-    addDewAndFrostPoint(result, *vapour, f, pair->saturated ? std::optional{input.dry} : std::nullopt);
-    result.vapourPressureDeficit = units::VapourPressure::fromHectopascals(
-        std::max(saturation->hectopascals() - vapour->hectopascals(), 0.0));
-    result.absoluteHumidity = absoluteHumidity(*vapour, input.dry);
-    if (const auto ratio = mixingRatio(*vapour, input.pressure)) {
+    result.vapourPressure = vapour;
+    // Above 100 only by the last binary digit.
+    result.relativeHumidity =
+        units::RelativeHumidity::fromPercent(std::min(humidity.relativeHumidity, 100.0));
+    if (std::isnan(humidity.dewPoint)) {
+        // No dew point lies above the range: the air would be warmer than the dry bulb.
+        result.dewPointProblem = PsychrometryError::BelowRange;
+    } else {
+        result.dewPoint = units::Temperature::fromCelsius(humidity.dewPoint);
+    }
+    const auto frost = frostPoint(vapour, f);
+    if (frost && frost->celsius() <= 0.0) {
+        result.frostPoint = *frost;
+    }
+    result.vapourPressureDeficit =
+        units::VapourPressure::fromHectopascals(std::max(f * saturation - humidity.vapourPressure, 0.0));
+    result.absoluteHumidity = absoluteHumidity(vapour, input.dry);
+    if (const auto ratio = mixingRatio(vapour, input.pressure)) {
         result.mixingRatio = *ratio;
     }
 
-    const auto isExtrapolated = [](units::Temperature t) { return t.celsius() < kExtrapolatedBelowCelsius; };
+    const auto isExtrapolated = [](units::Temperature one) { return one.celsius() < kExtrapolatedBelowCelsius; };
     result.extrapolated = isExtrapolated(input.dry) ||
                           (pair->bulb == Surface::Water && isExtrapolated(pair->wet)) ||
                           (result.dewPoint ? isExtrapolated(*result.dewPoint)
                                            : result.dewPointProblem == PsychrometryError::BelowRange);
 
-    const auto budget = uncertaintyBudget(input.dry, pair->wet, pair->bulb, input.pressure, input.coefficient,
-                                          input.resolution.kelvins(), input.uncertainty);
+    const LogSaturation atWet =
+        logSaturationAt(pair->wet.celsius(), pair->bulb == Surface::Ice ? kSonntagIce : kSonntagWater);
+    WorkedPair worked{input.dry,
+                      pair->wet,
+                      pair->bulb,
+                      input.pressure,
+                      *coefficient,
+                      humidity.vapourPressure,
+                      saturation,
+                      saturation * atDry.slope,
+                      exponential(atWet.value) * atWet.slope,
+                      std::nullopt};
+    if (result.dewPoint) {
+        // e_w(t_d) is e / f by definition.
+        worked.slopeAtDew =
+            humidity.vapourPressure / f * logSaturationAt(humidity.dewPoint, kSonntagWater).slope;
+    }
+    const auto budget = budgetOf(worked, input.coefficient, input.resolution.kelvins(), input.uncertainty);
     if (budget) {
         result.uncertainty = *budget;
     }

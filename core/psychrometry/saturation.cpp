@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Symbols: t temperature °C, T = t + 273.15 K, e_w / e_i saturation vapour pressure over water / ice hPa,
-//          f enhancement factor, p air pressure hPa.
-// Source:  D. Sonntag, Important new values of the physical constants of 1986, vapour pressure formulations
-//          based on the ITS-90, and psychrometer formulae. Z. Meteorol. 70 (1990) 340–344, the water and the
-//          ice formula; pressures in hPa.
-//            ln e_w = −6096.9385/T + 16.635794 − 2.711193e−2 T + 1.673952e−5 T² + 2.433502 ln T
-//            ln e_i = −6024.5282/T + 24.7219 + 1.0613868e−2 T − 1.3198825e−5 T² − 0.49382577 ln T
-//          (24.7219 is 29.32707 − ln 100 of the form in Pa; it gives 6.1115 hPa over ice at 0 °C.)
-//          Magnus forms and f(p): WMO-No. 8, Annex 4.B.
+// Symbols: t temperature °C, e_w / e_i saturation vapour pressure over water / ice hPa, f enhancement factor,
+//          p air pressure hPa.
+// Source:  Sonntag 1990, the equations and their inverses in sonntag.h. Magnus forms and f(p): WMO-No. 8,
+// Annex
+//          4.B.
 // Range:   −60…60 °C over water, −60…0.01 °C over ice. Below −20 °C over supercooled water every formula is
 //          extrapolated: at −50 °C this one stands 1.9 % above Murphy and Koop 2005.
 #include "core/psychrometry/saturation.h"
+
+#include "core/psychrometry/sonntag.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,18 +16,6 @@
 namespace wickbook::psychrometry {
 
 namespace {
-
-/// ln e = a/T + b + c T + d T² + g ln T.
-struct Sonntag {
-    double a;
-    double b;
-    double c;
-    double d;
-    double g;
-};
-
-constexpr Sonntag kSonntagWater{-6096.9385, 16.635794, -2.711193e-2, 1.673952e-5, 2.433502};
-constexpr Sonntag kSonntagIce{-6024.5282, 24.7219, 1.0613868e-2, -1.3198825e-5, -0.49382577};
 
 /// e = 6.112 exp(slope t / (offset + t)).
 struct Magnus {
@@ -58,40 +44,8 @@ bool inRange(units::Temperature temperature, Surface surface) {
     return temperature.celsius() >= kLowestCelsius && temperature.celsius() <= highestCelsius(surface);
 }
 
-double logSaturation(double celsius, Surface surface) {
-    const Sonntag& k = sonntag(surface);
-    const double kelvin = units::Temperature::fromCelsius(celsius).kelvin();
-    return k.a / kelvin + k.b + k.c * kelvin + k.d * kelvin * kelvin + k.g * std::log(kelvin);
-}
-
-/// d ln e / dT, per kelvin.
-double logSaturationSlope(double celsius, Surface surface) {
-    const Sonntag& k = sonntag(surface);
-    const double kelvin = units::Temperature::fromCelsius(celsius).kelvin();
-    return -k.a / (kelvin * kelvin) + k.c + 2.0 * k.d * kelvin + k.g / kelvin;
-}
-
-/// Root of ln e_s(t) = logPressure between the two bounds. ln e_s is nearly straight, so Newton from the
-/// Magnus inverse needs two or three steps; the shrinking bracket makes it safe whatever the start.
-double solve(double logPressure, Surface surface, double low, double high) {
-    constexpr double kEnough = 1e-10; // kelvins
-    constexpr int kMostSteps = 60;
-    const Magnus& start = magnus(surface);
-    const double ratio = logPressure - std::log(kMagnusAtZero);
-    double t = std::clamp(start.offset * ratio / (start.slope - ratio), low, high);
-    for (int i = 0; i < kMostSteps; ++i) {
-        const double excess = logSaturation(t, surface) - logPressure;
-        (excess > 0 ? high : low) = t;
-        double next = t - excess / logSaturationSlope(t, surface);
-        if (next < low || next > high) {
-            next = low + (high - low) / 2.0;
-        }
-        if (std::abs(next - t) < kEnough) {
-            return next;
-        }
-        t = next;
-    }
-    return t;
+LogSaturation logSaturation(double celsius, Surface surface) {
+    return logSaturationAt(celsius, sonntag(surface));
 }
 
 tl::expected<units::Temperature, PsychrometryError> inverse(units::VapourPressure vapourPressure,
@@ -104,15 +58,17 @@ tl::expected<units::Temperature, PsychrometryError> inverse(units::VapourPressur
     }
     // The last digits lost in e / f must not push the ends of the range out of it.
     constexpr double kRounding = 1e-12;
-    const double logPressure = std::log(vapourPressure.hectopascals() / enhancement);
+    const double logPressure = naturalLogarithm(vapourPressure.hectopascals() / enhancement);
     const double highest = highestCelsius(surface);
-    if (logPressure < logSaturation(kLowestCelsius, surface) - kRounding) {
+    if (logPressure < logSaturation(kLowestCelsius, surface).value - kRounding) {
         return tl::unexpected(PsychrometryError::BelowRange);
     }
-    if (logPressure > logSaturation(highest, surface) + kRounding) {
+    if (logPressure > logSaturation(highest, surface).value + kRounding) {
         return tl::unexpected(PsychrometryError::AboveRange);
     }
-    return units::Temperature::fromCelsius(solve(logPressure, surface, kLowestCelsius, highest));
+    const double root =
+        surface == Surface::Water ? waterTemperatureOf(logPressure) : iceTemperatureOf(logPressure);
+    return units::Temperature::fromCelsius(std::clamp(root, kLowestCelsius, highest));
 }
 
 } // namespace
@@ -122,15 +78,16 @@ saturationVapourPressure(units::Temperature temperature, Surface surface) {
     if (!inRange(temperature, surface)) {
         return tl::unexpected(PsychrometryError::TemperatureOutOfRange);
     }
-    return units::VapourPressure::fromHectopascals(std::exp(logSaturation(temperature.celsius(), surface)));
+    return units::VapourPressure::fromHectopascals(
+        exponential(logSaturation(temperature.celsius(), surface).value));
 }
 
 tl::expected<double, PsychrometryError> saturationSlope(units::Temperature temperature, Surface surface) {
     if (!inRange(temperature, surface)) {
         return tl::unexpected(PsychrometryError::TemperatureOutOfRange);
     }
-    const double t = temperature.celsius();
-    return std::exp(logSaturation(t, surface)) * logSaturationSlope(t, surface);
+    const LogSaturation at = logSaturation(temperature.celsius(), surface);
+    return exponential(at.value) * at.slope;
 }
 
 tl::expected<units::Temperature, PsychrometryError> dewPoint(units::VapourPressure vapourPressure,

@@ -86,7 +86,7 @@ BudgetLine correlationLine(const UncertaintyInput& input, const BudgetLine& dry,
             term(dry.dewPointSensitivity, wet.dewPointSensitivity)};
 }
 
-double expanded(const std::vector<BudgetLine>& lines, double BudgetLine::*share) {
+double expanded(const std::array<BudgetLine, 5>& lines, double BudgetLine::*share) {
     double variance = 0.0;
     for (const BudgetLine& line : lines) {
         variance += line.*share;
@@ -96,6 +96,52 @@ double expanded(const std::vector<BudgetLine>& lines, double BudgetLine::*share)
 }
 
 } // namespace
+
+tl::expected<UncertaintyBudget, PsychrometryError> budgetOf(const WorkedPair& pair,
+                                                            const CoefficientRule& rule,
+                                                            double scaleStepKelvins,
+                                                            const UncertaintyInput& input) {
+    if (const auto refused = refusedInput(scaleStepKelvins, input)) {
+        return tl::unexpected(*refused);
+    }
+    const double f = pair.coefficient.enhancement;
+    const double a = pair.coefficient.perKelvin;
+    const double p = pair.pressure.hectopascals();
+    const double d = (pair.dry - pair.wet).kelvins();
+    const double x = pair.vapourPressure / f;
+    const double ew = pair.saturationAtDry;
+    const double humidity = 100.0 * x / ew;
+
+    const double byDry = -a * p / f;
+    const double byWet = pair.slopeAtWet + (a - coefficientSlope(rule, pair.bulb) * d) * p / f;
+    const double byCoefficient = -p * d / f;
+    const double byPressure = -(a * d / f) * (1.0 - p * enhancementSlope(pair.coefficient, p) / f);
+
+    // Where the dew point is missing it has no sensitivities.
+    const double perVapour = pair.slopeAtDew ? 1.0 / *pair.slopeAtDew : 0.0;
+    const double percent = 100.0 / ew;
+
+    const double reading = scaleStepKelvins / (2.0 * std::numbers::sqrt3);
+    const double uDry = std::hypot(reading, input.dryCorrectionKelvins);
+    const double uWet = std::hypot(reading, input.wetCorrectionKelvins, input.ventilationKelvins);
+
+    UncertaintyBudget budget;
+    const BudgetLine dryLine =
+        independentLine("dry", uDry, percent * byDry - humidity * pair.slopeAtDry / ew, perVapour * byDry);
+    const BudgetLine wetLine = independentLine("wet", uWet, percent * byWet, perVapour * byWet);
+    budget.lines = {dryLine, wetLine, correlationLine(input, dryLine, wetLine),
+                    independentLine("coefficient", pair.coefficient.relativeUncertainty * a,
+                                    percent * byCoefficient, perVapour * byCoefficient),
+                    independentLine("pressure", input.pressureHectopascals, percent * byPressure,
+                                    perVapour * byPressure)};
+    budget.relativeHumidityU95 = expanded(budget.lines, &BudgetLine::humidityShare);
+    if (pair.slopeAtDew) {
+        budget.dewPointU95 = expanded(budget.lines, &BudgetLine::dewPointShare);
+    }
+    budget.lowestHumidity = std::clamp(humidity - budget.relativeHumidityU95, 0.0, 100.0);
+    budget.highestHumidity = std::clamp(humidity + budget.relativeHumidityU95, 0.0, 100.0);
+    return budget;
+}
 
 tl::expected<UncertaintyBudget, PsychrometryError>
 uncertaintyBudget(units::Temperature dry, units::Temperature wet, Surface bulb, units::Pressure pressure,
@@ -117,46 +163,21 @@ uncertaintyBudget(units::Temperature dry, units::Temperature wet, Surface bulb, 
     if (!saturation || !slopeAtDry || !slopeAtWet) {
         return tl::unexpected(PsychrometryError::TemperatureOutOfRange);
     }
-
-    const double f = coefficient->enhancement;
-    const double a = coefficient->perKelvin;
-    const double p = pressure.hectopascals();
-    const double d = (dry - wet).kelvins();
-    const double x = vapour->hectopascals() / f;
-    const double ew = saturation->hectopascals();
-    const double humidity = 100.0 * x / ew;
-
-    const double byDry = -a * p / f;
-    const double byWet = *slopeAtWet + (a - coefficientSlope(rule, bulb) * d) * p / f;
-    const double byCoefficient = -p * d / f;
-    const double byPressure = -(a * d / f) * (1.0 - p * enhancementSlope(*coefficient, p) / f);
-
-    // Where the dew point is missing it has no sensitivities.
-    const auto dew = dewPoint(*vapour, f);
-    const auto slopeAtDew = dew ? saturationSlope(*dew, Surface::Water) : tl::unexpected(dew.error());
-    const double perVapour = slopeAtDew ? 1.0 / *slopeAtDew : 0.0;
-    const double percent = 100.0 / ew;
-
-    const double reading = scaleStepKelvins / (2.0 * std::numbers::sqrt3);
-    const double uDry = std::hypot(reading, input.dryCorrectionKelvins);
-    const double uWet = std::hypot(reading, input.wetCorrectionKelvins, input.ventilationKelvins);
-
-    UncertaintyBudget budget;
-    const BudgetLine dryLine =
-        independentLine("dry", uDry, percent * byDry - humidity * *slopeAtDry / ew, perVapour * byDry);
-    const BudgetLine wetLine = independentLine("wet", uWet, percent * byWet, perVapour * byWet);
-    budget.lines = {dryLine, wetLine, correlationLine(input, dryLine, wetLine),
-                    independentLine("coefficient", coefficient->relativeUncertainty * a,
-                                    percent * byCoefficient, perVapour * byCoefficient),
-                    independentLine("pressure", input.pressureHectopascals, percent * byPressure,
-                                    perVapour * byPressure)};
-    budget.relativeHumidityU95 = expanded(budget.lines, &BudgetLine::humidityShare);
-    if (slopeAtDew) {
-        budget.dewPointU95 = expanded(budget.lines, &BudgetLine::dewPointShare);
+    WorkedPair pair{dry,
+                    wet,
+                    bulb,
+                    pressure,
+                    *coefficient,
+                    vapour->hectopascals(),
+                    saturation->hectopascals(),
+                    *slopeAtDry,
+                    *slopeAtWet,
+                    std::nullopt};
+    if (const auto dew = dewPoint(*vapour, coefficient->enhancement)) {
+        const auto slope = saturationSlope(*dew, Surface::Water);
+        pair.slopeAtDew = slope ? std::optional{*slope} : std::nullopt;
     }
-    budget.lowestHumidity = std::clamp(humidity - budget.relativeHumidityU95, 0.0, 100.0);
-    budget.highestHumidity = std::clamp(humidity + budget.relativeHumidityU95, 0.0, 100.0);
-    return budget;
+    return budgetOf(pair, rule, scaleStepKelvins, input);
 }
 
 } // namespace wickbook::psychrometry

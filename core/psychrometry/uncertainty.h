@@ -3,9 +3,9 @@
 
 #include "core/psychrometry/psychrometer.h"
 
+#include <array>
 #include <optional>
 #include <string_view>
-#include <vector>
 
 /// How sure a derived humidity is: GUM (JCGM 100:2008), first order, stated as k = 2.
 
@@ -34,7 +34,7 @@ struct BudgetLine {
 };
 
 struct UncertaintyBudget {
-    std::vector<BudgetLine> lines;
+    std::array<BudgetLine, 5> lines{}; ///< in the order of BudgetLine::quantity
     double relativeHumidityU95 = 0.0;  ///< unclipped half-width, k = 2, %
     std::optional<double> dewPointU95; ///< k = 2, K
     double lowestHumidity = 0.0;       ///< end points of the interval shown, within 0…100 %
@@ -48,5 +48,25 @@ struct UncertaintyBudget {
 tl::expected<UncertaintyBudget, PsychrometryError>
 uncertaintyBudget(units::Temperature dry, units::Temperature wet, Surface bulb, units::Pressure pressure,
                   const CoefficientRule& rule, double scaleStepKelvins, const UncertaintyInput& input);
+
+/// What is already known of a pair when its budget is wanted.
+struct WorkedPair {
+    units::Temperature dry = units::Temperature::fromCelsius(0);
+    units::Temperature wet = units::Temperature::fromCelsius(0);
+    Surface bulb = Surface::Water;
+    units::Pressure pressure = units::Pressure::fromHectopascals(1013.25);
+    Coefficient coefficient;
+    double vapourPressure = 0.0;      ///< e, hPa
+    double saturationAtDry = 0.0;     ///< e_w(t), hPa
+    double slopeAtDry = 0.0;          ///< e_w'(t), hPa/K
+    double slopeAtWet = 0.0;          ///< e_s'(t_w), hPa/K
+    std::optional<double> slopeAtDew; ///< e_w'(t_d), hPa/K; none where the dew point is missing
+};
+
+/// The budget of a pair already worked out; errors as uncertaintyBudget for the uncertainties given.
+tl::expected<UncertaintyBudget, PsychrometryError> budgetOf(const WorkedPair& pair,
+                                                            const CoefficientRule& rule,
+                                                            double scaleStepKelvins,
+                                                            const UncertaintyInput& input);
 
 } // namespace wickbook::psychrometry
