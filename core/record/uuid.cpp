@@ -2,6 +2,8 @@
 #include "core/record/uuid.h"
 
 #include <algorithm>
+#include <chrono>
+#include <mutex>
 #include <random>
 
 namespace wickbook::record {
@@ -42,16 +44,37 @@ bool dashBefore(std::size_t byte) {
 } // namespace
 
 Uuid Uuid::random() {
-    // The system's source each time: identities are made by hand's pace, never in a hot loop.
-    static thread_local std::random_device source;
-    Uuid uuid;
-    for (std::size_t i = 0; i < uuid.bytes.size(); i += 4) {
-        const std::uint32_t word = source();
-        for (std::size_t k = 0; k < 4; ++k) {
-            uuid.bytes.at(i + k) = static_cast<std::uint8_t>(word >> (8U * k));
-        }
+    // RFC 9562, 5.7 and 6.2 (monotonic random): within a millisecond the last 62 bits grow by a random step.
+    // A clock that was set back waits for itself.
+    static std::mutex guard;
+    static std::random_device source;
+    static std::uint64_t millisecond = 0;
+    static std::uint32_t middle = 0; // 12 bits
+    static std::uint64_t tail = 0;   // 62 bits
+    constexpr std::uint64_t kTail = (1ULL << 62U) - 1;
+    const std::lock_guard lock(guard);
+    const auto now = static_cast<std::uint64_t>(std::chrono::duration_cast<std::chrono::milliseconds>(
+                                                    std::chrono::system_clock::now().time_since_epoch())
+                                                    .count());
+    const std::uint64_t grown = tail + source() + 1ULL;
+    if (now > millisecond || grown > kTail) {
+        millisecond = std::max(now, millisecond + 1);
+        middle = source() & 0xFFFU;
+        // Room is left above, so that growing hardly ever runs out of it.
+        tail = (static_cast<std::uint64_t>(source()) << 29U | source() >> 3U) & (kTail >> 1U);
+    } else {
+        tail = grown;
     }
-    stampVersion(uuid.bytes, 4);
+    Uuid uuid;
+    const auto put = [&uuid](std::size_t from, std::size_t count, std::uint64_t value) {
+        for (std::size_t i = 0; i < count; ++i) {
+            uuid.bytes.at(from + i) = static_cast<std::uint8_t>(value >> (8U * (count - 1 - i)));
+        }
+    };
+    put(0, 6, millisecond);
+    put(6, 2, middle);
+    put(8, 8, tail);
+    stampVersion(uuid.bytes, 7);
     return uuid;
 }
 

@@ -50,7 +50,8 @@ public:
     /// Brings the finding aid up to the changes so far, whose values may be forgotten then.
     void follow() {
         for (const auto& [subject, change] : pending_)
-            index_.release(subject);
+            if (change.revisions > 1) // a new one holds no hour yet
+                index_.release(subject);
         for (const auto& [subject, change] : pending_)
             index_.put(subject, *change.values, change.sequence, change.revisions);
         for (const auto& [subject, change] : pending_)

@@ -150,11 +150,9 @@ Json of(const units::Decimal& value) {
 
 namespace {
 units::Decimal decimalParts(const Json& parts, const char* what) {
-    // The bounds are the invariant of units::Decimal.
-    constexpr std::int64_t kMantissaLimit = 999'999'999'999'999;
     units::Decimal read;
     read.mantissa = integer(parts[0], what, -kMantissaLimit, kMantissaLimit);
-    read.decimals = static_cast<int>(integer(parts[1], what, 0, 9));
+    read.decimals = static_cast<int>(integer(parts[1], what, 0, kMostDecimals));
     return read;
 }
 } // namespace

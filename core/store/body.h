@@ -36,6 +36,9 @@ std::int64_t integer(const Json& value, const char* what,
 double number(const Json& value, const char* what);
 bool flag(const Json& object, const char* key);
 /// Instants far enough for any register, and so near that sums of them never overflow.
+/// The bounds of units::Decimal.
+inline constexpr std::int64_t kMantissaLimit = 999'999'999'999'999;
+inline constexpr std::int64_t kMostDecimals = 9;
 inline constexpr std::int64_t kInstantLimit = 100'000'000'000; // s: the years −1199 … 5138
 
 /// An empty text is not written: absent means not given.

@@ -14,6 +14,8 @@ void setUp(SQLite::Database& database) {
     database.exec("PRAGMA cell_size_check=ON");
     database.exec("PRAGMA foreign_keys=ON");
     database.exec("PRAGMA synchronous=EXTRA");
+    // What a statement would have to take back alone is kept in memory and not in a file of its own.
+    database.exec("PRAGMA temp_store=MEMORY");
 }
 
 WriteGuard::WriteGuard(SQLite::Database& database) : database_(database) {

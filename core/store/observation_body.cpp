@@ -2,6 +2,7 @@
 #include "core/store/observation_body.h"
 
 #include "core/store/body.h"
+#include "core/store/canonical_body.h"
 
 #include <optional>
 
@@ -9,24 +10,15 @@ namespace wickbook::store {
 
 using body::Json;
 using body::kInstantLimit;
-using body::putTemperature;
-using body::putText;
 using body::temperature;
 using body::word;
 using record::Observation;
 
-namespace {
-
-constexpr std::int64_t kDayLimit = 1'000'000;    // days: the years −768 … 4707
-constexpr std::int64_t kOffsetLimit = 48 * 3600; // s
-constexpr std::int64_t kLastMinute = 24 * 60;
-
-void putFlag(Json& object, const char* key, bool value) {
-    if (value)
-        object[key] = true;
+std::string_view wickCareName(record::WickCare care) {
+    return care == record::WickCare::Wetted ? "wetted" : care == record::WickCare::Changed ? "changed" : "";
 }
 
-std::optional<record::WickCare> wickCareFromName(const std::string& name) {
+std::optional<record::WickCare> wickCareFromName(std::string_view name) {
     if (name == "wetted")
         return record::WickCare::Wetted;
     if (name == "changed")
@@ -34,60 +26,10 @@ std::optional<record::WickCare> wickCareFromName(const std::string& name) {
     return std::nullopt;
 }
 
-Json toJson(const Observation& o) {
-    Json object = Json::object();
-    if (o.hour)
-        object["hour"] = Json::array({o.hour->date.time_since_epoch().count(), o.hour->hour.count()});
-    object["instant"] = o.instant.time_since_epoch().count();
-    putText(object, "zone", o.zone);
-    object["offset"] = o.offset.count();
-    putTemperature(object, "dry", o.dry.value);
-    putFlag(object, "dry_below_scale", o.dry.belowScale);
-    putTemperature(object, "wet", o.wet.value);
-    putFlag(object, "wet_below_scale", o.wet.belowScale);
-    if (o.wick != record::WickState::NotGiven)
-        object["wick"] = record::wickName(o.wick);
-    if (o.wickCare != record::WickCare::None)
-        object["wick_care"] = o.wickCare == record::WickCare::Wetted ? "wetted" : "changed";
-    if (o.pressure)
-        object["pressure"] = body::of(*o.pressure);
-    if (o.weather)
-        object["weather"] = o.weather->toText();
-    if (o.windBeaufort)
-        object["wind"] = *o.windBeaufort;
-    putTemperature(object, "maximum", o.maximum);
-    putTemperature(object, "minimum", o.minimum);
-    if (!o.repeats.empty()) {
-        Json repeats = Json::array();
-        for (const record::Repeat& repeat : o.repeats) {
-            Json one = Json::object();
-            putTemperature(one, "wet", repeat.wet);
-            putTemperature(one, "dry", repeat.dry);
-            repeats.push_back(std::move(one));
-        }
-        object["repeats"] = std::move(repeats);
-    }
-    putText(object, "note", o.note);
-    putText(object, "observer", o.observer);
-    object["origin"] = record::originName(o.origin);
-    if (o.quality != record::Quality::NotJudged)
-        object["quality"] = record::qualityName(o.quality);
-    putText(object, "missing_reason", o.missingReason);
-    putFlag(object, "withdrawn", o.withdrawn);
-    if (o.paper) {
-        Json paper = Json::object();
-        putText(paper, "book", o.paper->book);
-        putText(paper, "page", o.paper->page);
-        object["paper"] = std::move(paper);
-    }
-    putFlag(object, "read_back", o.readBack);
-    return object;
-}
-
-} // namespace
-
 std::string observationBody(const Observation& observation) {
-    std::string text = body::dump(toJson(observation));
+    std::string text;
+    text.reserve(320);
+    appendCanonicalBody(text, observation);
     try {
         if (observationFromBody(text) == observation)
             return text;
@@ -98,6 +40,12 @@ std::string observationBody(const Observation& observation) {
 }
 
 Observation observationFromBody(std::string_view text) {
+    if (auto read = readCanonicalBody(text))
+        return std::move(*read);
+    return observationFromAnyBody(text);
+}
+
+Observation observationFromAnyBody(std::string_view text) {
     const Json object = body::parse(text);
     Observation o;
     if (const Json* hour = body::find(object, "hour")) {

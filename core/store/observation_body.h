@@ -16,5 +16,15 @@ std::string observationBody(const record::Observation& observation);
 
 /// Throws MalformedBody.
 record::Observation observationFromBody(std::string_view text);
+/// The same by the general reader of JSON alone, whatever the order of the keys and the blanks.
+record::Observation observationFromAnyBody(std::string_view text);
+
+inline constexpr std::int64_t kDayLimit = 1'000'000;    ///< days: the years −768 … 4707
+inline constexpr std::int64_t kOffsetLimit = 48 * 3600; ///< s
+inline constexpr std::int64_t kLastMinute = 24 * 60;
+
+/// "wetted", "changed"; empty for none.
+std::string_view wickCareName(record::WickCare care);
+std::optional<record::WickCare> wickCareFromName(std::string_view name);
 
 } // namespace wickbook::store

@@ -3,6 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <chrono>
+#include <set>
+#include <thread>
+#include <vector>
+
 namespace {
 
 using namespace wickbook;
@@ -131,12 +137,48 @@ TEST(Uuid, textAndBack) {
     for (int i = 0; i < 1000; ++i) {
         const Uuid uuid = Uuid::random();
         EXPECT_EQ(Uuid::fromText(uuid.toText()), uuid);
-        EXPECT_EQ(uuid.toText()[14], '4'); // RFC 9562: version
+        EXPECT_EQ(uuid.toText()[14], '7'); // RFC 9562: version
     }
     EXPECT_EQ(Uuid::fromSeed(1, 2), Uuid::fromSeed(1, 2));
     EXPECT_NE(Uuid::fromSeed(1, 2), Uuid::fromSeed(1, 3));
     EXPECT_FALSE(Uuid::fromText("123e4567-e89b-42d3-a456-42661417400"));
     EXPECT_FALSE(Uuid::fromText("123e4567xe89b-42d3-a456-426614174000"));
+}
+
+TEST(Uuid, eachIsGreaterThanTheOneBefore) {
+    // RFC 9562, 5.7 and 6.2: the first 48 bits are the milliseconds since 1970.
+    const auto before = std::chrono::system_clock::now();
+    std::vector<Uuid> made(100'000);
+    std::generate(made.begin(), made.end(), [] { return Uuid::random(); });
+    EXPECT_TRUE(std::is_sorted(made.begin(), made.end()));
+    EXPECT_EQ(std::adjacent_find(made.begin(), made.end()), made.end());
+    std::uint64_t milliseconds = 0;
+    for (std::size_t i = 0; i < 6; ++i) {
+        milliseconds = milliseconds << 8U | made.front().bytes.at(i);
+    }
+    const auto told = std::chrono::milliseconds{milliseconds};
+    EXPECT_LT(std::chrono::abs(told - before.time_since_epoch()), std::chrono::hours{1});
+    EXPECT_EQ(made.front().bytes[8] >> 6U, 2) << "RFC 9562, 4.1: the variant";
+}
+
+TEST(Uuid, noTwoAlikeFromSeveralThreads) {
+    std::vector<std::vector<Uuid>> made(4);
+    std::vector<std::thread> threads;
+    for (auto& some : made) {
+        threads.emplace_back([&some] {
+            for (int i = 0; i < 10'000; ++i) {
+                some.push_back(Uuid::random());
+            }
+        });
+    }
+    for (std::thread& thread : threads) {
+        thread.join();
+    }
+    std::set<Uuid> all;
+    for (const auto& some : made) {
+        all.insert(some.begin(), some.end());
+    }
+    EXPECT_EQ(all.size(), 40'000U);
 }
 
 TEST(WeatherSet, namesAndBack) {

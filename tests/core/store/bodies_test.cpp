@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/body.h"
+#include "core/store/canonical_body.h"
 #include "core/store/facts_body.h"
 #include "core/store/observation_body.h"
 #include "tests/core/store/book_testing.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include <limits>
 #include <random>
@@ -159,6 +161,91 @@ TEST(AnObservationsBody, ComesBackAsItWasWhateverItsFields) {
         ASSERT_EQ(observationFromBody(body), given) << body;
         ASSERT_EQ(observationBody(observationFromBody(body)), body) << "not canonical";
     }
+}
+
+// nlohmann-json is the general-purpose reference: an object's keys sorted, no blanks.
+TEST(AnObservationsBody, IsByteForByteWhatTheGeneralWriterOfJsonMakes) {
+    Draw draw(77);
+    for (int i = 0; i < 3000; ++i) {
+        const std::string body = observationBody(draw.observation());
+        ASSERT_EQ(nlohmann::json::parse(body).dump(), body);
+    }
+}
+
+// The quick reader may pass a body on, but never read one otherwise than the general reader does: also where
+// it was written by somebody else, or damaged.
+TEST(AnObservationsBody, IsReadQuicklyAsTheGeneralReaderReadsIt) {
+    Draw draw(78);
+    int quick = 0;
+    int quickOfDamaged = 0;
+    for (int i = 0; i < 3000; ++i) {
+        const record::Observation observation = draw.observation();
+        std::string body = observationBody(observation);
+        const bool plain = body.find('\\') == std::string::npos;
+        const auto read = readCanonicalBody(body);
+        ASSERT_EQ(read.has_value(), plain) << body;
+        ASSERT_EQ(observationFromAnyBody(body), observation) << body;
+        if (read) {
+            ++quick;
+            ASSERT_EQ(*read, observation) << body;
+        }
+        for (int k = 0; k < 20; ++k) {
+            std::string damaged = body;
+            const auto at = static_cast<std::size_t>(draw.number(0, std::ssize(damaged) - 1));
+            switch (draw.number(0, 3)) {
+            case 0:
+                damaged[at] = static_cast<char>(draw.number(0, 255));
+                break;
+            case 1:
+                damaged.erase(at, static_cast<std::size_t>(draw.number(1, 12)));
+                break;
+            case 2:
+                damaged.insert(at, damaged.substr(at / 2, static_cast<std::size_t>(draw.number(1, 12))));
+                break;
+            default:
+                damaged.insert(at, 1, "0-,[]{}\"1"[draw.number(0, 8)]);
+            }
+            if (const auto found = readCanonicalBody(damaged)) {
+                ++quickOfDamaged;
+                try {
+                    ASSERT_EQ(observationFromAnyBody(damaged), *found) << damaged;
+                } catch (const MalformedBody& error) {
+                    FAIL() << damaged << ": " << error.what();
+                }
+            }
+        }
+    }
+    EXPECT_GT(quick, 300);
+    EXPECT_GT(quickOfDamaged, 300) << "a changed digit is still canonical";
+}
+
+TEST(AnObservationsBody, OutsideItsBoundsIsLeftToTheGeneralReader) {
+    for (const char* body : {R"({"instant":1,"offset":0,"origin":"observed","wind":007})",
+                             R"({"instant":-0,"offset":0,"origin":"observed"})",
+                             R"({"instant":1,"instant":2})",
+                             R"({"offset":0,"instant":1})",
+                             R"({"instant":100000000001})",
+                             R"({"dry":[1,10,"C"]})",
+                             R"({"dry":[1000000000000000,1,"C"]})",
+                             R"({"dry":[1,1,"K"]})",
+                             R"({"hour":[1,1441]})",
+                             R"({ "instant":1})",
+                             R"({"instant":1} )",
+                             R"({"instant":1.0})",
+                             R"({"instant":1e3})",
+                             R"({"withdrawn":false})",
+                             R"({"zone":"a\u0062"})",
+                             R"({"instant":1,})",
+                             R"({"instant":1)",
+                             R"([1])",
+                             "",
+                             R"({"wind":99999999999})",
+                             "{\"note\":\"\xff\"}"})
+        EXPECT_FALSE(readCanonicalBody(body)) << body;
+    EXPECT_TRUE(readCanonicalBody("{}"));
+    EXPECT_TRUE(readCanonicalBody(R"({"dry":[-5,1,"C"],"paper":{},"zone":"UTC"})"));
+    EXPECT_TRUE(readCanonicalBody(R"({"paper":{"page":"3"}})"));
+    EXPECT_TRUE(readCanonicalBody(R"({"repeats":[{},{"wet":[1,0,"F"]}]})"));
 }
 
 TEST(AStationsFacts, ComeBackAsTheyWereWhateverTheirFields) {
