@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include <cerrno>
 #include <cstdio>
@@ -64,6 +66,14 @@ void Output::csv(const std::vector<std::string>& cells) {
 void Output::json(const JsonValue& document) {
     text(document.dump(2, ' ', false, JsonValue::error_handler_t::replace));
     text("\n");
+}
+
+bool Output::isReadAlong() const {
+    if (file_) {
+        return !file_->isFile();
+    }
+    struct stat found {};
+    return ::fstat(STDOUT_FILENO, &found) != 0 || !S_ISREG(found.st_mode);
 }
 
 Outcome<void> Output::flush() {

@@ -26,8 +26,11 @@ public:
     void text(std::string_view bytes);
     void csv(const std::vector<std::string>& cells);
     void json(const JsonValue& document);
-    /// What was written so far is on its way to whoever reads: for a stream that is answered line by line.
+    /// What was written so far is on its way to whoever reads.
     Outcome<void> flush();
+    /// Whether somebody may read along, as from a pipe or a terminal: then each line is flushed. A file is
+    /// whole at the end or not there.
+    [[nodiscard]] bool isReadAlong() const;
     Outcome<void> finish();
 
 private:

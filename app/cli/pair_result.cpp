@@ -171,17 +171,20 @@ std::span<const ResultColumn> resultColumns() {
     return kColumns;
 }
 
-std::string cellText(const ResultCell& cell) {
+void appendCellText(std::string& to, const ResultCell& cell) {
     if (const auto* number = std::get_if<DerivedNumber>(&cell)) {
-        return units::dataText(number->value);
+        units::appendFixed(to, number->value, units::kDataDecimals);
+    } else if (const auto* given = std::get_if<GivenNumber>(&cell)) {
+        units::appendExact(to, given->value);
+    } else if (const auto* text = std::get_if<std::string>(&cell)) {
+        to += *text;
     }
-    if (const auto* number = std::get_if<GivenNumber>(&cell)) {
-        return units::exactText(number->value);
-    }
-    if (const auto* text = std::get_if<std::string>(&cell)) {
-        return *text;
-    }
-    return {};
+}
+
+std::string cellText(const ResultCell& cell) {
+    std::string text;
+    appendCellText(text, cell);
+    return text;
 }
 
 JsonValue cellJson(const ResultCell& cell) {

@@ -63,6 +63,7 @@ std::span<const ResultColumn> resultColumns();
 inline constexpr std::string_view kFindingsColumn = "findings";
 
 std::string cellText(const ResultCell& cell);
+void appendCellText(std::string& to, const ResultCell& cell);
 JsonValue cellJson(const ResultCell& cell);
 /// Codes joined by ';'.
 std::string findingCodes(const std::vector<checks::Finding>& findings);

@@ -27,6 +27,8 @@ public:
     /// Syncs and renames; nothing may be written afterwards.
     tl::expected<void, std::string> finish();
     [[nodiscard]] const std::string& path() const { return path_; }
+    /// Not a pipe or a device, which is written straight.
+    [[nodiscard]] bool isFile() const { return !beside_.empty(); }
 
 private:
     SafeFile() = default;

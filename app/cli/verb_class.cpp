@@ -113,8 +113,8 @@ JsonValue roundJson(const comparison::ClassRound& round) {
             {"dew_point_c", spreadJson(round.dewPoint)}};
 }
 
-Outcome<void> writeSheet(const ClassOptions& options, const comparison::ClassRound& round,
-                         units::TemperatureUnit unit) {
+Outcome<void> writeClassSheet(const ClassOptions& options, const comparison::ClassRound& round,
+                              units::TemperatureUnit unit) {
     if (!options.sheet.ends_with(".pdf")) {
         return refuse(fmt::format("--sheet {}: this is not the name of a PDF; name a file ending in .pdf.",
                                   options.sheet));
@@ -190,7 +190,7 @@ Outcome<ExitCode> classRound(const ClassOptions& options) {
     setting.step = units::scaleDegrees(step, unit);
     const auto round = comparison::judgeRound(pairs, setting);
     if (!options.sheet.empty()) {
-        if (auto written = writeSheet(options, round, unit); !written) {
+        if (auto written = writeClassSheet(options, round, unit); !written) {
             return tl::unexpected(written.error());
         }
     }

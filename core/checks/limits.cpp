@@ -98,9 +98,25 @@ std::span<const LimitEntry> limitTable() {
     return kTable;
 }
 
+namespace {
+
+/// The names differ in length, ends and middle; every rule asks for some at every reading.
+struct NameHash {
+    std::size_t operator()(std::string_view name) const {
+        const auto at = [&](std::size_t i) {
+            return static_cast<std::size_t>(static_cast<unsigned char>(name[i]));
+        };
+        return name.empty()
+                   ? 0
+                   : name.size() + 31 * at(0) + 1021 * at(name.size() - 1) + 8191 * at(name.size() / 2);
+    }
+};
+
+} // namespace
+
 const LimitEntry* limitEntry(std::string_view name) {
     static const auto kByName = [] {
-        std::unordered_map<std::string_view, const LimitEntry*> entries;
+        std::unordered_map<std::string_view, const LimitEntry*, NameHash> entries;
         for (const LimitEntry& entry : kTable) {
             entries.emplace(entry.name, &entry);
         }

@@ -44,6 +44,9 @@ void gather(const Family& family, std::vector<Finding>& findings) {
 } // namespace
 
 void shareRoots(std::vector<Finding>& findings) {
+    if (findings.empty()) {
+        return;
+    }
     // From the most general to the most particular: a later family takes over from an earlier one.
     gather({Root::Step,
             {"step-temperature", "step-dew-point", "unlikely"},

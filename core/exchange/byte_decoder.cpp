@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstring>
 
 namespace wickbook::exchange {
 
@@ -73,7 +74,16 @@ void appendUtf8(std::string& to, char32_t codePoint) {
 }
 
 bool isUtf8(std::string_view text) {
+    constexpr std::uint64_t kHighBits = 0x8080808080808080U;
     for (std::size_t i = 0; i < text.size();) {
+        std::uint64_t eight = 0;
+        if (i + sizeof eight <= text.size()) {
+            std::memcpy(&eight, text.data() + i, sizeof eight);
+            if ((eight & kHighBits) == 0) { // eight of ASCII
+                i += sizeof eight;
+                continue;
+            }
+        }
         const auto length = sequenceLength(text, i);
         if (length == 0) {
             return false;

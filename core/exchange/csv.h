@@ -89,4 +89,7 @@ private:
 /// makes of them. A single empty cell is written as "" so that it is not taken for an empty line.
 std::string csvLine(const std::vector<std::string>& cells, char separator = ',');
 
+/// One cell behind what stands in the line already, quoted where it must be.
+void appendCsvCell(std::string& line, std::string_view cell, char separator = ',');
+
 } // namespace wickbook::exchange

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 
+#include <algorithm>
+
 namespace wickbook::exchange {
 
 std::string csvErrorName(CsvErrorKind kind) {
@@ -23,29 +25,34 @@ std::string csvErrorName(CsvErrorKind kind) {
     return {};
 }
 
+void appendCsvCell(std::string& line, std::string_view cell, char separator) {
+    const bool special = std::any_of(cell.begin(), cell.end(), [separator](char c) {
+        return c == separator || c == '"' || c == '\r' || c == '\n';
+    });
+    if (!special) {
+        line += cell;
+        return;
+    }
+    line.push_back('"');
+    for (const char c : cell) {
+        if (c == '"') {
+            line.push_back('"');
+        }
+        line.push_back(c);
+    }
+    line.push_back('"');
+}
+
 std::string csvLine(const std::vector<std::string>& cells, char separator) {
     if (cells.size() == 1 && cells.front().empty()) {
         return "\"\"";
     }
-    const std::string special{separator, '"', '\r', '\n'};
     std::string line;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0) {
             line.push_back(separator);
         }
-        const auto& cell = cells[i];
-        if (cell.find_first_of(special) == std::string::npos) {
-            line += cell;
-            continue;
-        }
-        line.push_back('"');
-        for (const char c : cell) {
-            if (c == '"') {
-                line.push_back('"');
-            }
-            line.push_back(c);
-        }
-        line.push_back('"');
+        appendCsvCell(line, cells[i], separator);
     }
     return line;
 }

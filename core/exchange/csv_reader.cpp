@@ -46,6 +46,10 @@ struct CsvReader::State {
         }
     }
 
+    /// Means nothing to the reader.
+    [[nodiscard]] bool isPlain(char c) const {
+        return c != format.separator && c != '"' && c != '\0' && !endsLine(c);
+    }
     void findSeparator();
     std::string decoded(std::string_view bytes, bool latin1);
     tl::expected<std::optional<CsvRecord>, CsvError> readRecord();
@@ -202,7 +206,14 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
             quoteLine = lineNumber;
             continue;
         }
-        cell.push_back(c);
+        // All up to the next byte that means something, within what has been fetched.
+        const std::size_t longest = std::min(window.size(), start + kLongestRecord);
+        std::size_t end = i + 1;
+        while (end < longest && isPlain(window[end])) {
+            ++end;
+        }
+        cell.append(window, i, end - i);
+        i = end - 1;
         at = At::Text;
     }
     if (!has(i) && decoder.failed()) {
