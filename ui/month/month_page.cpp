@@ -104,7 +104,9 @@ MonthPage::MonthPage(Session& session, QWidget* parent) : QWidget(parent), sessi
     connect(queries_, &QueriesPanel::said, this, &MonthPage::say);
     connect(&session_, &Session::observationsChanged, this, &MonthPage::bookChanged);
     connect(&session_, &Session::factsChanged, this, &MonthPage::bookChanged);
-    showMonth(monthToBeginWith());
+    connect(&session_, &Session::learnt, this, &MonthPage::bookChanged);
+    // Reading the month and its other years waits until the page is looked at.
+    month_ = monthToBeginWith();
 }
 
 /// This month; where nothing has been written down for two, as in a register that was brought in, the last
@@ -214,6 +216,7 @@ QWidget* MonthPage::buildNumbers() {
 }
 
 void MonthPage::showMonth(date::year_month month) {
+    begun_ = true;
     month_ = month;
     say({});
     const bool stale = stale_;
@@ -242,7 +245,9 @@ void MonthPage::bookChanged() {
 
 void MonthPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    if (stale_) {
+    if (!begun_) {
+        showMonth(month_);
+    } else if (stale_) {
         reload();
         chart_->reload();
     }

@@ -69,6 +69,7 @@ private:
 
     Session& session_;
     date::year_month month_{};
+    bool begun_ = false; ///< the page has been looked at
     bool stale_ = false; ///< the book has changed while the page was out of sight
     std::optional<report::MonthReport> report_;
     QLabel* heading_ = nullptr;

@@ -111,6 +111,10 @@ void ObservePage::connectParts() {
         showLive();
         showChart();
     });
+    connect(&session_, &Session::learnt, this, [this] {
+        showChart();
+        showLive();
+    });
     connect(&session_, &Session::storageFailed, this, &ObservePage::storageFailed);
     connect(&minute_, &QTimer::timeout, this, &ObservePage::followClock);
 }

@@ -128,6 +128,7 @@ void RegisterPage::connectView() {
             &RegisterPage::updateSummary);
     connect(&session_, &Session::observationsChanged, this, &RegisterPage::bookChanged);
     connect(&session_, &Session::factsChanged, this, &RegisterPage::bookChanged);
+    connect(&session_, &Session::learnt, this, &RegisterPage::bookChanged);
     const auto undoState = [this] {
         undo_->setEnabled(session_.undoStack().canUndo());
         redo_->setEnabled(session_.undoStack().canRedo());

@@ -85,6 +85,9 @@ QString Session::readOnlySentence() const {
 }
 
 const checks::StationModel* Session::model() const {
+    if (learning_.isRunning()) {
+        return nullptr;
+    }
     if (!model_) {
         // Where the book can't be read just now there are findings without causes, and it is asked again next
         // time.
@@ -97,6 +100,35 @@ const checks::StationModel* Session::model() const {
         sinceModel_ = 0;
     }
     return &*model_;
+}
+
+void Session::learnBeside() {
+    if (model_ || learning_.isRunning()) {
+        return;
+    }
+    const auto found = std::make_shared<std::optional<checks::StationModel>>();
+    overtaken_ = false;
+    sinceModel_ = 0;
+    learning_.start(
+        [path = book_.path(), found](WorkWatch& watch) {
+            const auto book = store::Book::open(path, store::OpenMode::ReadOnly);
+            const auto station = book ? book->station() : tl::unexpected(book.error());
+            if (!station) {
+                return; // asked again, and told, when it is wanted
+            }
+            auto model = desk::stationModel(*book, *station, [&watch] { return !watch.stop.load(); });
+            if (model && !watch.stop) {
+                *found = std::move(*model);
+            }
+        },
+        [this, found] {
+            if (*found && !overtaken_) {
+                model_ = std::move(**found);
+                modelReadings_ = book_.observationCount().value_or(0);
+                grew(0);
+            }
+            emit learnt();
+        });
 }
 
 void Session::grew(std::int64_t changes) {
@@ -170,6 +202,7 @@ store::Result<void> Session::reviseFacts(const record::StationFacts& facts, cons
     }
     station_ = std::move(*station);
     model_.reset();
+    overtaken_ = true;
     emit factsChanged();
     return {};
 }
@@ -183,6 +216,7 @@ void Session::lookForOutsideChanges() {
     if (auto station = book_.station(); station && station->facts() != station_.facts()) {
         station_ = std::move(*station);
         model_.reset();
+        overtaken_ = true;
         emit factsChanged();
     }
     // How much another program has written is asked of the book; that is seldom.

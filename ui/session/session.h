@@ -62,6 +62,11 @@ public:
                                                                        record::StationDate to) const;
     [[nodiscard]] store::Result<std::optional<record::ExpectedHour>> hourOnOffer() const;
 
+    /// Works out beside the window what the station usually reads, which takes a moment in an old book. Until
+    /// learnt() readings are judged by the rules alone, without likely causes.
+    void learnBeside();
+    [[nodiscard]] bool isLearning() const { return learning_.isRunning(); }
+
     // Writing: for commands only. On failure the signal storageFailed is emitted too.
     store::Result<store::Receipt> write(const store::ObservationChange& change);
     store::Result<std::vector<store::Receipt>> writeAll(std::span<const store::ObservationChange> changes,
@@ -76,6 +81,8 @@ signals:
     /// The station's facts changed: everything derived is to be read again.
     void factsChanged();
     void observerChanged(const QString& initials);
+    /// What the station usually reads is known now: what was judged without it is to be judged again.
+    void learnt();
     /// A write failed; the book is as it was and the entry must stay on the screen.
     void storageFailed(const wickbook::store::StoreError& error);
 
@@ -100,6 +107,8 @@ private:
     mutable std::optional<checks::StationModel> model_;
     mutable std::int64_t modelReadings_ = 0; ///< observations in the book when it was worked out
     mutable std::int64_t sinceModel_ = 0;    ///< changes written since: counted, never asked of the book
+    bool overtaken_ = false; ///< what is being worked out no longer holds: the facts have changed meanwhile
+    BackgroundWork learning_; ///< last, so that it ends first
 };
 
 } // namespace wickbook::ui

@@ -141,6 +141,7 @@ void MainWindow::build() {
 void MainWindow::showPages(std::unique_ptr<Session> session) {
     closeBook();
     session->setObserver(settings_.observer());
+    session->learnBeside();
     pages_ = new PageSet(std::move(session), settings_.draftFolder());
     front_->addWidget(pages_);
     front_->setCurrentWidget(pages_);
