@@ -93,9 +93,9 @@ void HumidityChart::Ground::paintBands(QPainter& painter) const {
             QPolygonF lower;
             for (const ChartPoint& point : pointsWithin(run, chart_.from_, chart_.to_)) {
                 const double x = chart_.xOf(point.instant);
-                if (chart_.quantity_ == Quantity::Humidity && point.lowestHumidity && point.highestHumidity) {
-                    upper << QPointF{x, chart_.yOf(*point.highestHumidity)};
-                    lower << QPointF{x, chart_.yOf(*point.lowestHumidity)};
+                if (chart_.quantity_ == Quantity::Humidity && point.humidity && point.humidityU95) {
+                    upper << QPointF{x, chart_.yOf(point.highestHumidity())};
+                    lower << QPointF{x, chart_.yOf(point.lowestHumidity())};
                 } else if (chart_.quantity_ == Quantity::DewPoint && point.dewPoint && point.dewPointU95) {
                     upper << QPointF{x, chart_.yOf(chart_.shown(*point.dewPoint + *point.dewPointU95))};
                     lower << QPointF{x, chart_.yOf(chart_.shown(*point.dewPoint - *point.dewPointU95))};

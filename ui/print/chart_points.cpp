@@ -50,8 +50,6 @@ ChartPoint pointOf(const checks::CheckedReading& checked) {
     if (point.humidity && reading.derivation && reading.derivation->uncertainty) {
         const psychrometry::UncertaintyBudget& budget = *reading.derivation->uncertainty;
         point.humidityU95 = budget.relativeHumidityU95;
-        point.lowestHumidity = budget.lowestHumidity;
-        point.highestHumidity = budget.highestHumidity;
         point.dewPointU95 = budget.dewPointU95;
     }
     return point;
@@ -237,7 +235,10 @@ ChartPoints chartPoints(std::span<const checks::CheckedReading> readings,
     inOrder(points.extras);
     for (auto& [hour, building] : lines) {
         inOrder(building.line.aside);
-        std::for_each(building.line.runs.begin(), building.line.runs.end(), inOrder);
+        for (std::vector<ChartPoint>& run : building.line.runs) {
+            inOrder(run);
+            run.shrink_to_fit(); // grown by doubling, and kept for as long as the book is open
+        }
         points.hours.push_back(std::move(building.line));
     }
     if (!readings.empty()) {

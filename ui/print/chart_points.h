@@ -3,7 +3,9 @@
 
 #include "core/checks/check_series.h"
 #include "core/record/observing_hours.h"
+#include "ui/print/chart_number.h"
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <vector>
@@ -28,15 +30,17 @@ struct ChartPoint {
     record::ObservingHour hour; ///< for an extra reading its filed date and clock time
     record::Instant instant{};
     PointMark mark = PointMark::Kept;
-    std::optional<double> humidity;                        ///< %
-    std::optional<double> humidityU95;                     ///< half-width, k = 2
-    std::optional<double> lowestHumidity, highestHumidity; ///< ends of the band, within 0…100
-    std::optional<double> dewPoint;                        ///< °C
-    std::optional<double> dewPointU95;                     ///< K
-    std::optional<double> dry, wet;                        ///< °C, corrected
-    std::optional<double> vapourPressure;                  ///< hPa
+    ChartNumber humidity;       ///< %
+    ChartNumber humidityU95;    ///< half-width, k = 2
+    ChartNumber dewPoint;       ///< °C
+    ChartNumber dewPointU95;    ///< K
+    ChartNumber dry, wet;       ///< °C, corrected
+    ChartNumber vapourPressure; ///< hPa
 
-    [[nodiscard]] std::optional<double> value(Quantity quantity) const {
+    /// The ends of the band, within 0…100 %. Pre: humidity and humidityU95 are there.
+    [[nodiscard]] double lowestHumidity() const { return std::clamp(*humidity - *humidityU95, 0.0, 100.0); }
+    [[nodiscard]] double highestHumidity() const { return std::clamp(*humidity + *humidityU95, 0.0, 100.0); }
+    [[nodiscard]] ChartNumber value(Quantity quantity) const {
         return quantity == Quantity::Humidity ? humidity : dewPoint;
     }
 };

@@ -3,11 +3,25 @@
 
 #include <QThread>
 
+#if defined(__GLIBC__)
+#include <malloc.h>
+#endif
+
 namespace wickbook::ui {
 
 namespace {
+
 constexpr std::chrono::milliseconds kLook{100};
+
+/// A whole register is much more while it is read and judged than what is kept of it; the C library would hold
+/// on to the difference.
+void giveMemoryBack() {
+#if defined(__GLIBC__)
+    malloc_trim(0);
+#endif
 }
+
+} // namespace
 
 BackgroundWork::BackgroundWork(QObject* parent) : QObject(parent) {
     look_.setInterval(kLook);
@@ -31,6 +45,7 @@ void BackgroundWork::start(std::function<void(WorkWatch&)> work, std::function<v
         thread_->deleteLater();
         thread_ = nullptr;
         whenDone();
+        giveMemoryBack();
     });
     look_.start();
     thread_->start();

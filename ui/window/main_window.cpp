@@ -92,14 +92,10 @@ void MainWindow::build() {
     auto* formSheet = new Sheet;
     auto* formColumn = new QVBoxLayout(formSheet);
     formColumn->setContentsMargins(1, 1, 1, 1);
-    stationForm_ = new StationForm;
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(stationForm_);
-    stationForm_->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    formColumn->addWidget(scroll);
+    formRoom_ = new QScrollArea;
+    formRoom_->setWidgetResizable(true);
+    formRoom_->setFocusPolicy(Qt::NoFocus);
+    formColumn->addWidget(formRoom_);
     front_->addWidget(doorSheet);
     front_->addWidget(formSheet);
     letFrontPageDecide(*front_);
@@ -127,22 +123,13 @@ void MainWindow::build() {
     connect(firstStart_, &FirstStartPage::openWanted, this, &MainWindow::askForBook);
     connect(firstStart_, &FirstStartPage::sampleWanted, this, &MainWindow::openSample);
     connect(firstStart_, &FirstStartPage::bookWanted, this, &MainWindow::openBook);
-    connect(stationForm_, &StationForm::cancelled, this, [this] {
-        if (pages_ != nullptr) {
-            front_->setCurrentWidget(pages_);
-            tabs_->show();
-        } else {
-            showFirstStart();
-        }
-    });
-    connect(stationForm_, &StationForm::finished, this, &MainWindow::startStation);
 }
 
 void MainWindow::showPages(std::unique_ptr<Session> session) {
     closeBook();
     session->setObserver(settings_.observer());
     session->learnBeside();
-    pages_ = new PageSet(std::move(session), settings_.draftFolder());
+    pages_ = new PageSet(std::move(session), settings_.draftFolder(), front_);
     front_->addWidget(pages_);
     front_->setCurrentWidget(pages_);
     Session& open = pages_->session();
@@ -162,11 +149,15 @@ void MainWindow::showPages(std::unique_ptr<Session> session) {
     connect(&stack, &QUndoStack::redoTextChanged, redo_, [this](const QString& text) {
         redo_->setText(text.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(text));
     });
-    for (QSplitter* halves : pages_->findChildren<QSplitter*>()) {
-        if (!halves->objectName().isEmpty()) {
-            halves->restoreState(settings_.division(halves->objectName()));
+    const auto restoreDivisions = [this](const QWidget* page) {
+        for (QSplitter* halves : page->findChildren<QSplitter*>()) {
+            if (!halves->objectName().isEmpty()) {
+                halves->restoreState(settings_.division(halves->objectName()));
+            }
         }
-    }
+    };
+    restoreDivisions(pages_);
+    connect(pages_, &PageSet::made, this, restoreDivisions);
     connect(&open, &Session::storageFailed, this, [](const store::StoreError& error) {
         TroubleLog::note(QStringLiteral("not stored: kind %1: %2")
                              .arg(static_cast<int>(error.kind))
@@ -342,7 +333,26 @@ void MainWindow::showFirstStart(const QString& sentence) {
     firstStart_->setFocus(Qt::OtherFocusReason);
 }
 
+void MainWindow::makeStationForm() {
+    stationForm_ = new StationForm(formRoom_);
+    formRoom_->setWidget(stationForm_);
+    stationForm_->setAutoFillBackground(false);
+    formRoom_->viewport()->setAutoFillBackground(false);
+    connect(stationForm_, &StationForm::cancelled, this, [this] {
+        if (pages_ != nullptr) {
+            front_->setCurrentWidget(pages_);
+            tabs_->show();
+        } else {
+            showFirstStart();
+        }
+    });
+    connect(stationForm_, &StationForm::finished, this, &MainWindow::startStation);
+}
+
 void MainWindow::showStationForm() {
+    if (stationForm_ == nullptr) {
+        makeStationForm();
+    }
     front_->setCurrentIndex(1);
     tabs_->hide();
     stationForm_->focusFirst();

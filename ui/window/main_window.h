@@ -14,6 +14,7 @@ class QAction;
 class QLabel;
 class QMenu;
 class QPushButton;
+class QScrollArea;
 class QStackedWidget;
 class QVBoxLayout;
 
@@ -77,6 +78,7 @@ protected:
 private:
     void build();
     void buildMenus();
+    void makeStationForm();
     void buildPaperMenu(QMenu& menu);
     void buildPageMenu(QMenu& menu);
     void buildHelpMenu(QMenu& menu);
@@ -121,7 +123,8 @@ private:
     QString salvageable_;                 ///< the book it is offered for
     QStackedWidget* front_ = nullptr;
     FirstStartPage* firstStart_ = nullptr;
-    StationForm* stationForm_ = nullptr;
+    QScrollArea* formRoom_ = nullptr;
+    StationForm* stationForm_ = nullptr; ///< made when it is first asked for
     PageSet* pages_ = nullptr;
     IndexTabs* tabs_ = nullptr;
     HelpWindow* help_ = nullptr;

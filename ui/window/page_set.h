@@ -10,10 +10,11 @@
 class QStackedWidget;
 
 /// The five pages of one open book and the ways between them. Owns the session and the pages; made when a
-/// book is opened, gone when another is.
+/// book is opened, gone when another is. A page is made when it is first turned to: a book is there at once.
 
 namespace wickbook::ui {
 
+class InstrumentsPage;
 class MonthPage;
 class ObservePage;
 class OldPage;
@@ -41,7 +42,7 @@ public:
     [[nodiscard]] QString helpPage() const;
     /// A month typed off the paper register; it stands behind the Observe tab.
     void openOldPage();
-    [[nodiscard]] OldPage& oldPage() { return *oldPage_; }
+    [[nodiscard]] OldPage& oldPage();
     /// From the margin: an hour kept is opened in the register, one that is not on the Observe page.
     void openMark(const desk::HourMark& mark);
     /// "Look through the whole register": a window of its own; opened already, it comes to the front.
@@ -54,14 +55,24 @@ signals:
     /// A book was restored and is to be opened.
     void openBookAsked(const QString& path);
     void turned(int page);
+    /// A page was made.
+    void made(QWidget* page);
 
 private:
+    void put(int place, QWidget* page);
+    void make(int page);
+    RegisterPage& registerPage();
+    StationPage& stationPage();
+    void openInRegister(const record::ObservingHour& hour);
+
     std::unique_ptr<Session> session_;
+    QString draftFolder_;
     QStackedWidget* stack_ = nullptr;
     ObservePage* observe_ = nullptr;
     RegisterPage* register_ = nullptr;
     std::unique_ptr<ReviewWindow> review_;
     MonthPage* month_ = nullptr;
+    InstrumentsPage* instruments_ = nullptr;
     StationPage* station_ = nullptr;
     OldPage* oldPage_ = nullptr;
 };
