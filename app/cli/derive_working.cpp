@@ -160,8 +160,8 @@ std::string workingText(const PairResult& result) {
         text += fmt::format("   frost point, where f e_i = e: {} °C\n",
                             paperNumber(derivation.frostPoint->celsius(), 4));
     }
-    if (derivation.uncertainty) {
-        budgetText(text, *derivation.uncertainty);
+    if (const auto budget = psychrometry::budgetOf(result.input)) {
+        budgetText(text, *budget);
     }
     return text;
 }

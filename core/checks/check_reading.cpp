@@ -43,7 +43,7 @@ void addUnlikely(const ReadingContext& context, const Explanation& explanation,
 /// Looks for slips, marks what only they explain, and hangs the causes on the gravest finding they may
 /// concern.
 void lookForSlips(const ReadingContext& context, std::vector<Finding>& findings) {
-    if (context.model == nullptr || !context.reading.values().hasPair()) {
+    if (context.model == nullptr || context.slips == Slips::Leave || !context.reading.values().hasPair()) {
         return;
     }
     const bool marked = std::any_of(findings.begin(), findings.end(), mayBeASlip);

@@ -16,44 +16,48 @@ bool isLive(const record::DerivedReading& reading) {
     return !reading.values().withdrawn && reading.values().origin != record::Origin::Missing;
 }
 
-/// The live readings side by side, so that a context can be a window onto them. Copies only where something
-/// must be left out.
+/// The live readings round each place of a series, so that a context can be a window onto them. Where
+/// something between them must be left out, which is seldom, the few that are wanted are copied.
 class LiveSeries {
 public:
-    explicit LiveSeries(std::span<const record::DerivedReading> series) : all_(series) {
-        if (std::all_of(series.begin(), series.end(), isLive)) {
-            return;
-        }
-        positions_.reserve(series.size());
-        for (const auto& reading : series) {
-            positions_.push_back(kept_.size());
-            if (isLive(reading)) {
-                kept_.push_back(reading);
-            }
-        }
-        all_ = kept_;
-    }
+    explicit LiveSeries(std::span<const record::DerivedReading> series) : all_(series) {}
     LiveSeries(const LiveSeries&) = delete;
     LiveSeries& operator=(const LiveSeries&) = delete;
 
-    [[nodiscard]] std::span<const record::DerivedReading> before(std::size_t index) const {
-        const std::size_t position = positionOf(index);
-        const std::size_t count = std::min<std::size_t>(position, kNeighboursBefore);
-        return all_.subspan(position - count, count);
+    /// Valid until it is asked again.
+    [[nodiscard]] std::span<const record::DerivedReading> before(std::size_t index) {
+        const std::size_t wanted = std::min<std::size_t>(index, kNeighboursBefore);
+        const auto window = all_.subspan(index - wanted, wanted);
+        if (std::all_of(window.begin(), window.end(), isLive)) {
+            return window;
+        }
+        before_.clear();
+        for (std::size_t i = index; i > 0 && before_.size() < kNeighboursBefore; --i) {
+            if (isLive(all_[i - 1])) {
+                before_.push_back(all_[i - 1]);
+            }
+        }
+        std::reverse(before_.begin(), before_.end());
+        return before_;
     }
-    /// Pre: the reading at index is live.
-    [[nodiscard]] std::span<const record::DerivedReading> after(std::size_t index) const {
-        const std::size_t next = positionOf(index) + 1;
-        return all_.subspan(next, std::min<std::size_t>(all_.size() - next, kNeighboursAfter));
+    [[nodiscard]] std::span<const record::DerivedReading> after(std::size_t index) {
+        const std::size_t wanted = std::min<std::size_t>(all_.size() - index - 1, kNeighboursAfter);
+        const auto window = all_.subspan(index + 1, wanted);
+        if (std::all_of(window.begin(), window.end(), isLive)) {
+            return window;
+        }
+        after_.clear();
+        for (std::size_t i = index + 1; i < all_.size() && after_.size() < kNeighboursAfter; ++i) {
+            if (isLive(all_[i])) {
+                after_.push_back(all_[i]);
+            }
+        }
+        return after_;
     }
 
 private:
-    [[nodiscard]] std::size_t positionOf(std::size_t index) const {
-        return positions_.empty() ? index : positions_[index];
-    }
     std::span<const record::DerivedReading> all_;
-    std::vector<record::DerivedReading> kept_;
-    std::vector<std::size_t> positions_;
+    std::vector<record::DerivedReading> before_, after_;
 };
 
 /// Month and hour of day of a reading that has an observing hour.
@@ -81,26 +85,23 @@ std::map<Slot, climate::StationAverage> averagesOf(std::span<const record::Deriv
     return averages;
 }
 
-} // namespace
+using SeriesProgress = std::function<bool(std::size_t done, std::size_t total)>;
 
-std::vector<CheckedReading> checkSeries(
-    std::span<const record::DerivedReading> series, std::size_t first, std::size_t count,
-    const record::StationRecord& station, const StationLimits& limits, std::optional<record::Instant> now,
-    const std::function<bool(std::size_t done, std::size_t total)>& progress, const StationModel* model) {
+std::vector<Judgement> judgeSeries(std::span<const record::DerivedReading> series, std::size_t first,
+                                   std::size_t count, const record::StationRecord& station,
+                                   const StationLimits& limits, std::optional<record::Instant> now,
+                                   const SeriesProgress& progress, const StationModel* model, Slips slips) {
     constexpr std::size_t kProgressEvery = 256;
-    first = std::min(first, series.size());
-    count = std::min(count, series.size() - first);
-
-    const LiveSeries live{series};
+    LiveSeries live{series};
     const auto averages = averagesOf(series, static_cast<int>(limits.lowest("climatology.years")));
-    std::vector<CheckedReading> checked;
-    checked.reserve(count);
+    std::vector<Judgement> judged;
+    judged.reserve(count);
     for (std::size_t index = first; index < first + count; ++index) {
         if (progress && (index - first) % kProgressEvery == 0 && !progress(index - first, count)) {
-            return checked;
+            return judged;
         }
         const record::DerivedReading& reading = series[index];
-        CheckedReading result{reading, {}, false};
+        Judgement result;
         if (isLive(reading)) {
             std::optional<climate::StationAverage> average;
             if (const auto slot = slotOf(reading)) {
@@ -113,16 +114,48 @@ std::vector<CheckedReading> checkSeries(
             }
             result.findings =
                 checkReading({reading, station, limits.at(reading.values().instant), live.before(index),
-                              live.after(index), now, false, average, model});
+                              live.after(index), now, false, average, model, slips});
         }
         result.leftOut = leftOut(reading.values(), result.findings);
-        checked.push_back(std::move(result));
+        judged.push_back(std::move(result));
     }
     markCopiedDays(
         series, first, [&](record::Instant at, std::string_view name) { return limits.at(at).value(name); },
-        checked);
+        judged);
     if (progress) {
         progress(count, count);
+    }
+    return judged;
+}
+
+} // namespace
+
+std::vector<CheckedReading> checkSeries(std::span<const record::DerivedReading> series, std::size_t first,
+                                        std::size_t count, const record::StationRecord& station,
+                                        const StationLimits& limits, std::optional<record::Instant> now,
+                                        const SeriesProgress& progress, const StationModel* model,
+                                        Slips slips) {
+    first = std::min(first, series.size());
+    count = std::min(count, series.size() - first);
+    auto judged = judgeSeries(series, first, count, station, limits, now, progress, model, slips);
+    std::vector<CheckedReading> checked;
+    checked.reserve(judged.size());
+    for (std::size_t i = 0; i < judged.size(); ++i) {
+        checked.push_back({series[first + i], std::move(judged[i].findings), judged[i].leftOut});
+    }
+    return checked;
+}
+
+std::vector<CheckedReading> checkWholeSeries(std::vector<record::DerivedReading> series,
+                                             const record::StationRecord& station,
+                                             const StationLimits& limits, std::optional<record::Instant> now,
+                                             const SeriesProgress& progress, const StationModel* model,
+                                             Slips slips) {
+    auto judged = judgeSeries(series, 0, series.size(), station, limits, now, progress, model, slips);
+    std::vector<CheckedReading> checked;
+    checked.reserve(judged.size());
+    for (std::size_t i = 0; i < judged.size(); ++i) {
+        checked.push_back({std::move(series[i]), std::move(judged[i].findings), judged[i].leftOut});
     }
     return checked;
 }

@@ -41,25 +41,26 @@ std::size_t fewestEqual(const Day& day, std::span<const record::DerivedReading> 
                                            : limitAt(at, "copied-day.fewest-coarse") + 1);
 }
 
-void mark(CheckedReading& checked, record::StationDate other, std::size_t count) {
-    const bool known = std::any_of(checked.findings.begin(), checked.findings.end(),
+void mark(Judgement& judged, const record::Observation& values, record::StationDate other,
+          std::size_t count) {
+    const bool known = std::any_of(judged.findings.begin(), judged.findings.end(),
                                    [](const Finding& finding) { return finding.code == kCode; });
     if (known) {
         return;
     }
-    checked.findings.push_back({kCode,
-                                Severity::Doubtful,
-                                Root::Persistence,
-                                {{"date", record::dateText(other)}, {"count", static_cast<double>(count)}},
-                                {}});
-    sortGravestFirst(checked.findings);
-    checked.leftOut = leftOut(checked.reading.values(), checked.findings);
+    judged.findings.push_back({kCode,
+                               Severity::Doubtful,
+                               Root::Persistence,
+                               {{"date", record::dateText(other)}, {"count", static_cast<double>(count)}},
+                               {}});
+    sortGravestFirst(judged.findings);
+    judged.leftOut = leftOut(values, judged.findings);
 }
 
 } // namespace
 
 void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first, const LimitAt& limitAt,
-                    std::vector<CheckedReading>& checked) {
+                    std::vector<Judgement>& judged) {
     std::map<record::StationDate, Day> days;
     for (std::size_t place = 0; place < series.size(); ++place) {
         const record::Observation& values = series[place].values();
@@ -83,8 +84,8 @@ void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t 
                 continue;
             }
             for (const std::size_t place : day->second) {
-                if (place >= first && place - first < checked.size()) {
-                    mark(checked[place - first], other->first, day->second.size());
+                if (place >= first && place - first < judged.size()) {
+                    mark(judged[place - first], series[place].values(), other->first, day->second.size());
                 }
             }
             break;

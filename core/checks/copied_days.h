@@ -14,11 +14,11 @@ namespace wickbook::checks {
 /// earlier day of its calendar month, so that a line, or a page, copied from further up is found as well:
 /// then each of the later day's readings that has no finding copied-day yet is given one. On scales coarser
 /// than tenths one more hour must agree than the rule asks for, since so many more days agree by chance.
-/// checked are the readings of the series from first on. Work is linear in the series: a day is held against
-/// thirty others at most, and the first hour that differs ends it.
-/// limitAt: the value in force of a limit of the table, by its name.
+/// judged belong to the readings of the series from first on. Work is linear in the series: a day is held
+/// against thirty others at most, and the first hour that differs ends it. limitAt: the value in force of a
+/// limit of the table, by its name.
 using LimitAt = std::function<double(record::Instant at, std::string_view name)>;
 void markCopiedDays(std::span<const record::DerivedReading> series, std::size_t first, const LimitAt& limitAt,
-                    std::vector<CheckedReading>& checked);
+                    std::vector<Judgement>& judged);
 
 } // namespace wickbook::checks

@@ -20,6 +20,10 @@ class StationModel; // station_model.h
 
 /// The reading in question and what stands round it. Rules read only what they need: the neighbours are the
 /// few readings before and after in time, live ones only, the reading itself not among them.
+/// Whether slips are looked for where a model is known. They are findings of at most soft severity and causes
+/// hung on others: who only asks which readings count can leave them, and has the answer in half the time.
+enum class Slips { LookFor, Leave };
+
 struct ReadingContext {
     const record::DerivedReading& reading;
     const record::StationRecord& station;
@@ -31,6 +35,7 @@ struct ReadingContext {
     std::optional<climate::StationAverage> average; ///< the month and hour in other years, where known
     const StationModel* model =
         nullptr; ///< the station's habits; with it slips are looked for (likely_causes.h)
+    Slips slips = Slips::LookFor;
 };
 
 /// How many neighbours a context should hold each way for every rule to see enough.

@@ -144,8 +144,8 @@ checkedOn(const store::Book& book, const record::StationRecord& station, record:
 Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
            const checks::StationModel* model,
-           const std::function<bool(std::size_t done, std::size_t total)>& progress) {
-    const auto readings = wholeRegister(
+           const std::function<bool(std::size_t done, std::size_t total)>& progress, checks::Slips slips) {
+    auto readings = wholeRegister(
         book, station, [&](std::size_t, std::size_t total) { return !progress || progress(0, total); });
     if (!readings) {
         return tl::unexpected(readings.error());
@@ -153,8 +153,8 @@ checkedAll(const store::Book& book, const record::StationRecord& station, std::o
     if (!*readings) {
         return std::vector<checks::CheckedReading>{};
     }
-    return checks::checkSeries(**readings, 0, (*readings)->size(), station, limitsOf(station), now, progress,
-                               model);
+    return checks::checkWholeSeries(std::move(**readings), station, limitsOf(station), now, progress, model,
+                                    slips);
 }
 
 Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record::StationRecord& station,
@@ -200,7 +200,7 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
                                         const std::optional<climate::MonthOptions>& options,
-                                        const checks::StationModel* model) {
+                                        const checks::StationModel* model, checks::Slips slips) {
     const record::StationDate first{date::local_days{month / 1}};
     const record::StationDate last{date::local_days{month / date::last}};
     const auto series = seriesOn(book, station, first, last);
@@ -209,7 +209,7 @@ Result<report::MonthReport> monthReport(const store::Book& book, const record::S
     }
     const checks::StationLimits limits = limitsOf(station);
     return report::buildMonthReport(station, month, series->readings, limits, now,
-                                    options ? *options : report::monthOptions(limits, month), model);
+                                    options ? *options : report::monthOptions(limits, month), model, slips);
 }
 
 } // namespace wickbook::desk

@@ -38,7 +38,8 @@ checkedOn(const store::Book& book, const record::StationRecord& station, record:
 Result<std::vector<checks::CheckedReading>>
 checkedAll(const store::Book& book, const record::StationRecord& station, std::optional<record::Instant> now,
            const checks::StationModel* model = nullptr,
-           const std::function<bool(std::size_t done, std::size_t total)>& progress = {});
+           const std::function<bool(std::size_t done, std::size_t total)>& progress = {},
+           checks::Slips slips = checks::Slips::LookFor);
 
 /// What the checks say of an entry that is not stored yet. replacing: the observation it would revise, which
 /// is not counted among its own neighbours. Work does not grow with the book.
@@ -52,6 +53,7 @@ Result<checks::CheckedReading> judgeEntry(const store::Book& book, const record:
 Result<report::MonthReport> monthReport(const store::Book& book, const record::StationRecord& station,
                                         date::year_month month, std::optional<record::Instant> now,
                                         const std::optional<climate::MonthOptions>& options = std::nullopt,
-                                        const checks::StationModel* model = nullptr);
+                                        const checks::StationModel* model = nullptr,
+                                        checks::Slips slips = checks::Slips::LookFor);
 
 } // namespace wickbook::desk

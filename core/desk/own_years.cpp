@@ -43,7 +43,7 @@ Result<report::OwnYears> ownYears(const store::Book& book, const record::Station
         if (keepGoing && !keepGoing()) {
             return report::OwnYears{};
         }
-        auto monthly = monthReport(book, station, other, now, std::nullopt, model);
+        auto monthly = monthReport(book, station, other, now, std::nullopt, model, checks::Slips::Leave);
         if (!monthly) {
             return tl::unexpected(monthly.error());
         }

@@ -57,7 +57,7 @@ Result<std::optional<std::vector<checks::CheckedReading>>> checkWhole(const stor
         stopped = stopped || (progress && !progress(stage, done, total));
         return !stopped;
     };
-    const auto readings = wholeRegister(book, station, [&](std::size_t done, std::size_t total) {
+    auto readings = wholeRegister(book, station, [&](std::size_t done, std::size_t total) {
         return go(WholeStage::Reading, done, total);
     });
     if (!readings) {
@@ -71,8 +71,8 @@ Result<std::optional<std::vector<checks::CheckedReading>>> checkWhole(const stor
     if (stopped) {
         return Checked{};
     }
-    auto checked = checks::checkSeries(
-        **readings, 0, total, station, checks::StationLimits{station.facts().limits}, now,
+    auto checked = checks::checkWholeSeries(
+        std::move(**readings), station, checks::StationLimits{station.facts().limits}, now,
         [&](std::size_t done, std::size_t all) { return go(WholeStage::Judging, done, all); }, &model);
     return stopped ? Checked{} : Checked{std::move(checked)};
 }

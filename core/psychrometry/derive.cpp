@@ -94,7 +94,10 @@ bool wickStateNeeded(units::Temperature wet, units::TemperatureDifference resolu
     return wet.celsius() <= reach + kBinaryFraction;
 }
 
-Derivation derive(const PairInput& input) {
+namespace {
+
+/// Everything derive() gives, and the lines of the budget where a place is given for them.
+Derivation worked(const PairInput& input, std::optional<UncertaintyBudget>* lines) {
     Derivation result;
     const double depression = (input.dry - input.wet).kelvins();
     if (std::isfinite(depression)) {
@@ -162,7 +165,9 @@ Derivation derive(const PairInput& input) {
         result.mixingRatio = *ratio;
     }
 
-    const auto isExtrapolated = [](units::Temperature one) { return one.celsius() < kExtrapolatedBelowCelsius; };
+    const auto isExtrapolated = [](units::Temperature one) {
+        return one.celsius() < kExtrapolatedBelowCelsius;
+    };
     result.extrapolated = isExtrapolated(input.dry) ||
                           (pair->bulb == Surface::Water && isExtrapolated(pair->wet)) ||
                           (result.dewPoint ? isExtrapolated(*result.dewPoint)
@@ -170,26 +175,41 @@ Derivation derive(const PairInput& input) {
 
     const LogSaturation atWet =
         logSaturationAt(pair->wet.celsius(), pair->bulb == Surface::Ice ? kSonntagIce : kSonntagWater);
-    WorkedPair worked{input.dry,
-                      pair->wet,
-                      pair->bulb,
-                      input.pressure,
-                      *coefficient,
-                      humidity.vapourPressure,
-                      saturation,
-                      saturation * atDry.slope,
-                      exponential(atWet.value) * atWet.slope,
-                      std::nullopt};
+    WorkedPair known{input.dry,
+                     pair->wet,
+                     pair->bulb,
+                     input.pressure,
+                     *coefficient,
+                     humidity.vapourPressure,
+                     saturation,
+                     saturation * atDry.slope,
+                     exponential(atWet.value) * atWet.slope,
+                     std::nullopt};
     if (result.dewPoint) {
         // e_w(t_d) is e / f by definition.
-        worked.slopeAtDew =
+        known.slopeAtDew =
             humidity.vapourPressure / f * logSaturationAt(humidity.dewPoint, kSonntagWater).slope;
     }
-    const auto budget = budgetOf(worked, input.coefficient, input.resolution.kelvins(), input.uncertainty);
+    const auto budget = budgetOf(known, input.coefficient, input.resolution.kelvins(), input.uncertainty);
     if (budget) {
         result.uncertainty = *budget;
+        if (lines != nullptr) {
+            *lines = *budget;
+        }
     }
     return result;
+}
+
+} // namespace
+
+Derivation derive(const PairInput& input) {
+    return worked(input, nullptr);
+}
+
+std::optional<UncertaintyBudget> budgetOf(const PairInput& input) {
+    std::optional<UncertaintyBudget> lines;
+    worked(input, &lines);
+    return lines;
 }
 
 std::vector<Derivation> deriveAll(std::span<const PairInput> inputs) {

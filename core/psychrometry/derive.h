@@ -50,13 +50,16 @@ struct Derivation {
     std::optional<units::VapourPressure> vapourPressureDeficit; ///< f e_w(t) − e
     std::optional<double> absoluteHumidity;                     ///< g/m³
     std::optional<double> mixingRatio;                          ///< g/kg
-    std::optional<UncertaintyBudget> uncertainty;               ///< with expanded uncertainties, k = 2
+    std::optional<HumidityUncertainty> uncertainty;             ///< expanded, k = 2; its lines: budgetOf()
 };
 
 /// Rules, in order: range; wick state; ice above zero; wet above dry (up to max(0.2 K, one step) taken as
 /// saturation, beyond: WetAboveDry); ice over dry (U over water above 100 %: within max(0.2 K, one step) of
 /// the bulb that gives 100 % taken as saturation, beyond: IceOverDry); no vapour; then all quantities.
 Derivation derive(const PairInput& input);
+
+/// The lines behind the uncertainty of the same derivation; none where derive() gives no uncertainty.
+std::optional<UncertaintyBudget> budgetOf(const PairInput& input);
 
 /// Whether water or ice must be given for this wet bulb: at or below 0 °C, or where half a scale step or the
 /// correction could bring it there.

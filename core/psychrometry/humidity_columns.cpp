@@ -63,8 +63,7 @@ WICKBOOK_INLINE Reduced throughEquation(double dry, double wet, Mask ice, double
     const double ofDry = kelvinProduct(dry);
     const double shared = 1.0 / (ofWet * ofDry); // divisions are dear
     const double saturationAtWet = exponential(logSaturationWith(wet, shared * ofDry, bulb).value);
-    const double saturationAtDry =
-        exponential(logSaturationWith(dry, shared * ofWet, kSonntagWater).value);
+    const double saturationAtDry = exponential(logSaturationWith(dry, shared * ofWet, kSonntagWater).value);
     const double vapour = enhancement * saturationAtWet - perKelvin * pressure * (dry - wet);
     const double reduced = vapour / enhancement;
     // Equal bulbs give 100 to the last bit.

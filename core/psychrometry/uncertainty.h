@@ -33,12 +33,16 @@ struct BudgetLine {
     double dewPointShare;       ///< signed variance contribution, K²
 };
 
-struct UncertaintyBudget {
-    std::array<BudgetLine, 5> lines{}; ///< in the order of BudgetLine::quantity
+/// What a budget comes to.
+struct HumidityUncertainty {
     double relativeHumidityU95 = 0.0;  ///< unclipped half-width, k = 2, %
     std::optional<double> dewPointU95; ///< k = 2, K
     double lowestHumidity = 0.0;       ///< end points of the interval shown, within 0…100 %
     double highestHumidity = 0.0;
+};
+
+struct UncertaintyBudget : HumidityUncertainty {
+    std::array<BudgetLine, 5> lines{}; ///< in the order of BudgetLine::quantity
 };
 
 /// The budget for a pair that derives to the humidity given. scaleStep is in kelvins: half a step as a

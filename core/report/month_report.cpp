@@ -21,7 +21,7 @@ std::vector<checks::CheckedReading> checkedMonth(std::span<const record::Derived
                                                  const record::StationRecord& station, date::year_month month,
                                                  const checks::StationLimits& limits,
                                                  std::optional<record::Instant> now,
-                                                 const checks::StationModel* model) {
+                                                 const checks::StationModel* model, checks::Slips slips) {
     const auto inMonth = [month](const record::DerivedReading& reading) {
         return isFiledUnder(reading, month);
     };
@@ -30,9 +30,9 @@ std::vector<checks::CheckedReading> checkedMonth(std::span<const record::Derived
         return {};
     }
     const auto pastLast = std::find_if(series.rbegin(), series.rend(), inMonth).base();
-    auto checked =
-        checks::checkSeries(series, static_cast<std::size_t>(first - series.begin()),
-                            static_cast<std::size_t>(pastLast - first), station, limits, now, {}, model);
+    auto checked = checks::checkSeries(series, static_cast<std::size_t>(first - series.begin()),
+                                       static_cast<std::size_t>(pastLast - first), station, limits, now, {},
+                                       model, slips);
     std::erase_if(checked, [month](const checks::CheckedReading& reading) {
         return !isFiledUnder(reading.reading, month);
     });
@@ -178,11 +178,12 @@ climate::MonthOptions monthOptions(const checks::StationLimits& limits, date::ye
 MonthReport buildMonthReport(const record::StationRecord& station, date::year_month month,
                              std::span<const record::DerivedReading> series,
                              const checks::StationLimits& limits, std::optional<record::Instant> now,
-                             const climate::MonthOptions& options, const checks::StationModel* model) {
+                             const climate::MonthOptions& options, const checks::StationModel* model,
+                             checks::Slips slips) {
     MonthReport report;
     report.station = station;
     report.month = month;
-    report.readings = checkedMonth(series, station, month, limits, now, model);
+    report.readings = checkedMonth(series, station, month, limits, now, model, slips);
 
     std::vector<climate::MonthEntry> entries;
     entries.reserve(report.readings.size());

@@ -61,6 +61,7 @@ MonthReport buildMonthReport(const record::StationRecord& station, date::year_mo
                              std::span<const record::DerivedReading> series,
                              const checks::StationLimits& limits, std::optional<record::Instant> now,
                              const climate::MonthOptions& options = {},
-                             const checks::StationModel* model = nullptr);
+                             const checks::StationModel* model = nullptr,
+                             checks::Slips slips = checks::Slips::LookFor);
 
 } // namespace wickbook::report

@@ -24,10 +24,13 @@ store::Result<std::shared_ptr<const ChartPoints>> readBook(const std::string& pa
     if (!model) {
         return tl::unexpected(model.error());
     }
-    const auto readings =
-        desk::checkedAll(*book, *station, now, &*model, [&watch](std::size_t done, std::size_t total) {
+    // A chart shows which readings count, not what else they may have been.
+    const auto readings = desk::checkedAll(
+        *book, *station, now, &*model,
+        [&watch](std::size_t done, std::size_t total) {
             return watch.go(static_cast<std::int64_t>(done), static_cast<std::int64_t>(total));
-        });
+        },
+        checks::Slips::Leave);
     if (!readings) {
         return tl::unexpected(readings.error());
     }

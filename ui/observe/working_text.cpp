@@ -240,8 +240,8 @@ QString workingHtml(const record::DerivedReading& reading, const record::Station
         left += step(psychrometryErrorWords(*derived.problem).toHtmlEscaped());
     }
     QString right = tablePart(reading, unit, tokens);
-    if (derived.uncertainty) {
-        right += heading(WorkingTextContext::tr("How sure")) + budgetTable(*derived.uncertainty);
+    if (const auto budget = psychrometry::budgetOf(reading.input)) {
+        right += heading(WorkingTextContext::tr("How sure")) + budgetTable(*budget);
     }
     const QString title = heading(about.isEmpty() ? WorkingTextContext::tr("The working")
                                                   : WorkingTextContext::tr("The working: %1").arg(about));

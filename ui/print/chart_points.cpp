@@ -48,7 +48,7 @@ ChartPoint pointOf(const checks::CheckedReading& checked) {
         point.wet = reading.wet.temperature->celsius();
     }
     if (point.humidity && reading.derivation && reading.derivation->uncertainty) {
-        const psychrometry::UncertaintyBudget& budget = *reading.derivation->uncertainty;
+        const psychrometry::HumidityUncertainty& budget = *reading.derivation->uncertainty;
         point.humidityU95 = budget.relativeHumidityU95;
         point.dewPointU95 = budget.dewPointU95;
     }

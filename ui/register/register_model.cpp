@@ -82,7 +82,16 @@ void RegisterModel::show(report::MonthReport report, units::TemperatureUnit unit
         std::any_of(report_.readings.begin(), report_.readings.end(), [](const checks::CheckedReading& one) {
             return one.reading.values().readBack || one.reading.values().paper;
         });
+    texts_.assign(report_.lines.size() * ColumnCount, std::nullopt);
     endResetModel();
+}
+
+const QString& RegisterModel::shownText(const report::MonthLine& line, int row, int column) const {
+    auto& kept = texts_[static_cast<std::size_t>(row * ColumnCount + column)];
+    if (!kept) {
+        kept = text(line, row, column);
+    }
+    return *kept;
 }
 
 int RegisterModel::readBackCount() const {
@@ -263,7 +272,7 @@ QVariant RegisterModel::data(const QModelIndex& index, int role) const {
     }
     switch (role) {
     case Qt::DisplayRole:
-        return text(*shown, index.row(), index.column());
+        return shownText(*shown, index.row(), index.column());
     case Qt::AccessibleTextRole:
         // A screen reader goes cell by cell: the date and the column's name go with each.
         return QStringLiteral("%1, %2: %3")

@@ -73,6 +73,8 @@ public:
 
 private:
     [[nodiscard]] QString text(const report::MonthLine& line, int row, int column) const;
+    /// The same, worked out once: a page is painted again at every step it is scrolled by.
+    [[nodiscard]] const QString& shownText(const report::MonthLine& line, int row, int column) const;
     [[nodiscard]] QString readingText(const checks::CheckedReading& checked, int column) const;
     [[nodiscard]] QVariant sortKey(const report::MonthLine& line, int row, int column) const;
     [[nodiscard]] QString notesText(const report::MonthLine& line) const;
@@ -82,6 +84,7 @@ private:
     report::MonthReport report_;
     units::TemperatureUnit unit_ = units::TemperatureUnit::Celsius;
     bool knowsPaper_ = false;
+    mutable std::vector<std::optional<QString>> texts_; ///< row by row, those asked for so far
 };
 
 } // namespace wickbook::ui

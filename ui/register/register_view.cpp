@@ -5,6 +5,7 @@
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 
+#include <QHash>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
@@ -18,6 +19,18 @@ namespace wickbook::ui {
 
 namespace {
 
+/// Antialiasing for one drawing; text beside it needs none. All else that a cell sets it sets itself.
+class Smooth {
+public:
+    explicit Smooth(QPainter& painter) : painter_(painter) { painter_.setRenderHint(QPainter::Antialiasing); }
+    Smooth(const Smooth&) = delete;
+    Smooth& operator=(const Smooth&) = delete;
+    ~Smooth() { painter_.setRenderHint(QPainter::Antialiasing, false); }
+
+private:
+    QPainter& painter_;
+};
+
 /// Rules the page, darker where a day begins, and draws the state by shape.
 class LineDelegate : public QStyledItemDelegate {
 public:
@@ -27,8 +40,6 @@ public:
                const QModelIndex& index) const override {
         const Tokens& tokens = tokensFor(option.palette);
         const bool selected = option.state.testFlag(QStyle::State_Selected);
-        QStyleOptionViewItem cell = option;
-        initStyleOption(&cell, index);
         const auto state = static_cast<LineState>(index.data(RegisterModel::StateRole).toInt());
         QColor ink = tokens.ink;
         const int column = index.column();
@@ -40,43 +51,62 @@ public:
                    (state == LineState::Missed && column == RegisterModel::Note)) {
             ink = tokens.soft;
         }
-        painter->save();
-        painter->fillRect(option.rect, selected ? tokens.accent : tokens.sheet);
-        painter->setPen(QPen(index.data(RegisterModel::NewDayRole).toBool() ? tokens.soft : tokens.rule, 1));
-        painter->drawLine(option.rect.topLeft(), option.rect.topRight());
+        if (selected) { // the page itself is the sheet already
+            painter->fillRect(option.rect, tokens.accent);
+        }
+        painter->fillRect(QRect{option.rect.topLeft(), QSize{option.rect.width(), 1}},
+                          index.data(RegisterModel::NewDayRole).toBool() ? tokens.soft : tokens.rule);
         painter->setPen(selected ? tokens.onAccent : ink);
         painter->setFont(option.font);
         if (column == RegisterModel::ReadBack) {
             const auto paper = static_cast<PaperState>(index.data(RegisterModel::PaperRole).toInt());
             drawTick(*painter, option.rect, paper, selected ? tokens.onAccent : tokens.ink,
                      selected ? tokens.onAccent : tokens.soft);
-            painter->restore();
             return;
         }
         QRect room = option.rect.adjusted(6, 0, -6, 0);
         if (column == RegisterModel::State) {
             drawState(*painter, room, state, selected ? tokens.onAccent : tokens.ink, tokens, selected);
-            painter->restore();
             return;
         }
-        const QString text = painter->fontMetrics().elidedText(cell.text, Qt::ElideRight, room.width());
-        painter->drawText(room, static_cast<int>(cell.displayAlignment), text);
+        // Asked for by itself: a cell has no picture, no box and no font of its own to be looked for.
+        const QString text = index.data(Qt::DisplayRole).toString();
+        if (!text.isEmpty()) {
+            painter->drawText(room, index.data(Qt::TextAlignmentRole).toInt(),
+                              fitting(text, room.width(), option));
+        }
         if (option.state.testFlag(QStyle::State_HasFocus)) {
             painter->setPen(QPen(selected ? tokens.onAccent : tokens.accent, 1));
             painter->setBrush(Qt::NoBrush);
             painter->drawRect(option.rect.adjusted(1, 2, -2, -2));
         }
-        painter->restore();
     }
 
 private:
+    /// The text with its end left out where it has no room. Measuring a text costs as much as drawing it, and
+    /// the same ones come again at every step of scrolling.
+    [[nodiscard]] QString fitting(const QString& text, int width, const QStyleOptionViewItem& option) const {
+        constexpr qsizetype kMostKept = 8192;
+        if (option.font != font_ || fitted_.size() > kMostKept) {
+            fitted_.clear();
+            font_ = option.font;
+        }
+        auto found = fitted_.constFind({text, width});
+        if (found == fitted_.constEnd()) {
+            found = fitted_.insert({text, width}, option.fontMetrics.elidedText(text, Qt::ElideRight, width));
+        }
+        return *found;
+    }
+    mutable QHash<std::pair<QString, int>, QString> fitted_;
+    mutable QFont font_;
+
     /// A box beside every line that has a page to be held against, and a tick in it once that was done.
     static void drawTick(QPainter& painter, const QRect& room, PaperState state, const QColor& ink,
                          const QColor& frame) {
         if (state == PaperState::Nothing) {
             return;
         }
-        painter.setRenderHint(QPainter::Antialiasing);
+        const Smooth smooth(painter);
         const double side = room.height() * 0.42;
         QRectF box{0, 0, side, side};
         box.moveCenter(QRectF(room).center());
@@ -94,7 +124,7 @@ private:
 
     static void drawState(QPainter& painter, const QRect& room, LineState state, const QColor& ink,
                           const Tokens& tokens, bool selected) {
-        painter.setRenderHint(QPainter::Antialiasing);
+        const Smooth smooth(painter);
         const double r = room.height() * 0.17;
         const QPointF centre{room.center().x() + 0.5, room.center().y() + 0.5};
         const QColor query = selected ? ink : tokens.query;

@@ -246,14 +246,17 @@ TEST(Uncertainty, CommonErrorNearlyCancels) {
     const double apart = derive(input).uncertainty->relativeHumidityU95;
     input.uncertainty.correctionCorrelation = 1;
     const auto common = derive(input);
+    const auto budget = budgetOf(input);
+    ASSERT_TRUE(budget);
+    EXPECT_EQ(budget->relativeHumidityU95, common.uncertainty->relativeHumidityU95);
     EXPECT_LT(common.uncertainty->relativeHumidityU95, 0.4 * apart);
-    EXPECT_LT(lineOf(*common.uncertainty, "corrections").humidityShare, 0.0);
+    EXPECT_LT(lineOf(*budget, "corrections").humidityShare, 0.0);
     input.uncertainty.correctionCorrelation = -1;
     EXPECT_GT(derive(input).uncertainty->relativeHumidityU95, apart);
     // Shares add up to the whole, each being its sensitivity and uncertainty squared with the sensitivity's
     // sign.
     double sum = 0;
-    for (const auto& line : common.uncertainty->lines) {
+    for (const auto& line : budget->lines) {
         sum += line.humidityShare;
         const double product = line.humiditySensitivity * line.standardUncertainty;
         const double sign = line.quantity == "corrections" && line.humiditySensitivity < 0 ? -1.0 : 1.0;
