@@ -1051,6 +1051,10 @@
         <extracomment>%1 a path</extracomment>
         <translation>%1 ist ein Buch oder eine andere Datenbank, und über so etwas wird nicht geschrieben. Einen anderen Namen wählen.</translation>
     </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Angehalten; es wurde nichts geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>FileText</name>
@@ -7592,6 +7596,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
         <source>The month&apos;s numbers are on the clipboard as a table.</source>
         <translation>Die Zahlen des Monats sind als Tabelle in der Zwischenablage.</translation>
     </message>
+    <message>
+        <source>Writing all readings…</source>
+        <translation>Alle Ablesungen werden geschrieben…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Abbrechen</translation>
+    </message>
 </context>
 <context>
     <name>wickbook::ui::MoveDialog</name>
@@ -7841,7 +7853,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>%1 is off the thermometer&apos;s scale, which runs from %2 to %3 %4. Read it again.</source>
-        <translation>%1 liegt außerhalb der Skala des Thermometers, die von %2 bis %3 %4 geht. Noch einmal ablesen.</translation>
+        <translation>%1 liegt außerhalb der Skala des Thermometers, die von %2 bis %3&#xa0;%4 geht. Noch einmal ablesen.</translation>
     </message>
     <message>
         <source>Say first whether the wick is wet or frozen: W for water, I for ice.</source>
@@ -8947,6 +8959,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
         <source>Taken back. Undo brings it again.</source>
         <translation>Zurückgenommen. Rückgängig bringt es wieder.</translation>
     </message>
+    <message>
+        <source>Working out what would change…</source>
+        <translation>Was sich ändern würde, wird ausgerechnet…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stopped before the end; nothing is known of what would change.</source>
+        <translation>Vor dem Ende angehalten; es ist nicht bekannt, was sich ändern würde.</translation>
+    </message>
 </context>
 <context>
     <name>wickbook::ui::PreferencesDialog</name>
@@ -9764,7 +9788,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später.</tr
     </message>
     <message>
         <source>A row for each whirl, until two wet bulbs agree within %1 %2.</source>
-        <translation>Eine Zeile je Durchgang, bis zwei feuchte auf %1 %2 übereinstimmen.</translation>
+        <translation>Eine Zeile je Durchgang, bis zwei feuchte auf %1&#xa0;%2 übereinstimmen.</translation>
     </message>
     <message>
         <source>Settled: whirl %1 is the reading.</source>

@@ -1051,6 +1051,10 @@
         <extracomment>%1 a path</extracomment>
         <translation>%1 est un livre ou une autre base de données, et on n’écrit par-dessus aucun. Choisir un autre nom.</translation>
     </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Arrêté ; rien n’a été écrit.</translation>
+    </message>
 </context>
 <context>
     <name>FileText</name>
@@ -7592,6 +7596,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
         <source>The month&apos;s numbers are on the clipboard as a table.</source>
         <translation>Les nombres du mois sont au presse-papiers comme tableau.</translation>
     </message>
+    <message>
+        <source>Writing all readings…</source>
+        <translation>Écriture de toutes les lectures…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Annuler</translation>
+    </message>
 </context>
 <context>
     <name>wickbook::ui::MoveDialog</name>
@@ -8946,6 +8958,18 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     <message>
         <source>Taken back. Undo brings it again.</source>
         <translation>Repris. Annuler le ramène.</translation>
+    </message>
+    <message>
+        <source>Working out what would change…</source>
+        <translation>Calcul de ce qui changerait…</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>Stopped before the end; nothing is known of what would change.</source>
+        <translation>Arrêté avant la fin&amp;#xa0;; on ne sait rien de ce qui changerait.</translation>
     </message>
 </context>
 <context>

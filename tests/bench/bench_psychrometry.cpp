@@ -1,33 +1,37 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How long a book of readings takes to derive: the batch, the same one by one, and the bare equation (vapour
-// pressure and humidity alone) as the yardstick. The ratios are printed at the end; nothing is asserted.
+// How long pairs take to derive, by Google Benchmark: the equation one by one, over columns with the
+// instructions every processor has and with the widest at hand, and all that derive() gives. Nothing is
+// asserted; the table of all measurements reads what --benchmark_format=json writes.
 #include "core/psychrometry/derive.h"
+#include "core/psychrometry/humidity_columns.h"
 
 #include <benchmark/benchmark.h>
 
-#include <cstdio>
-#include <map>
+#include <cmath>
+#include <numbers>
 #include <random>
-#include <string>
+#include <vector>
 
 using namespace wickbook;
 using namespace wickbook::psychrometry;
 
 namespace {
 
-/// Ten years of hourly readings.
-constexpr std::size_t kPairs = 87'600;
+/// As much as stays close to the processor, over and over, so that arithmetic is measured and not memory.
+constexpr std::size_t kPairs = 1'024;
 
-/// Air as it may be over the years: whirled, −15…32 °C, 15…100 %, ice below zero.
-const std::vector<PairInput>& pairs() {
+/// A year of air in a register's order: whirled, −15…33 °C, 15…100 %, ice below zero.
+const std::vector<PairInput>& readPairs() {
     static const std::vector<PairInput> kMade = [] {
         std::mt19937_64 random(1);
-        std::uniform_real_distribution<double> temperature(-15, 32);
+        std::uniform_real_distribution<double> weather(-12, 12);
         std::uniform_real_distribution<double> humidity(15, 100);
         std::vector<PairInput> made;
         while (made.size() < kPairs) {
             PairInput input;
-            input.dry = units::Temperature::fromCelsius(temperature(random));
+            const double season = -std::cos(2 * std::numbers::pi * static_cast<double>(made.size()) /
+                                            static_cast<double>(kPairs));
+            input.dry = units::Temperature::fromCelsius(9 + 12 * season + weather(random));
             const auto bulb = input.dry.celsius() < 0 ? Surface::Ice : Surface::Water;
             const auto wet = wetBulbFor(input.dry, units::RelativeHumidity::fromPercent(humidity(random)),
                                         bulb, input.pressure, input.coefficient);
@@ -42,62 +46,74 @@ const std::vector<PairInput>& pairs() {
     return kMade;
 }
 
-void batch(benchmark::State& state) {
-    for ([[maybe_unused]] const auto round : state) {
-        benchmark::DoNotOptimize(deriveAll(pairs()));
+struct EquationInput {
+    std::vector<EquationPair> rows;
+    std::vector<double> dry, wet, pressure, perKelvin, enhancement;
+    std::vector<Surface> bulb;
+
+    EquationInput() {
+        for (const PairInput& input : readPairs()) {
+            const auto surface = input.wick == WickState::Ice ? Surface::Ice : Surface::Water;
+            const auto c = coefficientFor(input.coefficient.exposure, surface, input.wet, input.pressure);
+            rows.push_back({input.dry.celsius(), input.wet.celsius(), surface, input.pressure.hectopascals(),
+                            c.perKelvin, c.enhancement});
+            dry.push_back(rows.back().dry);
+            wet.push_back(rows.back().wet);
+            bulb.push_back(surface);
+            pressure.push_back(rows.back().pressure);
+            perKelvin.push_back(c.perKelvin);
+            enhancement.push_back(c.enhancement);
+        }
     }
+};
+
+const EquationInput& equationInput() {
+    static const EquationInput kMade;
+    return kMade;
+}
+
+void counted(benchmark::State& state) {
     state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(kPairs));
 }
-BENCHMARK(batch)->Unit(benchmark::kMillisecond);
 
-void oneByOne(benchmark::State& state) {
+void equationOneByOne(benchmark::State& state) {
+    const auto& rows = equationInput().rows;
     for ([[maybe_unused]] const auto round : state) {
-        for (const PairInput& input : pairs()) {
+        for (const EquationPair& pair : rows) {
+            benchmark::DoNotOptimize(humidityOf(pair));
+        }
+    }
+    counted(state);
+}
+
+void equationColumns(benchmark::State& state, Width width) {
+    const EquationInput& in = equationInput();
+    std::vector<double> e(kPairs);
+    std::vector<double> humidity(kPairs);
+    std::vector<double> dew(kPairs);
+    for ([[maybe_unused]] const auto round : state) {
+        humidityOf({in.dry, in.wet, in.bulb, in.pressure, in.perKelvin, in.enhancement}, {e, humidity, dew},
+                   width);
+        benchmark::DoNotOptimize(dew.data());
+        benchmark::ClobberMemory();
+    }
+    counted(state);
+}
+
+void deriveOneByOne(benchmark::State& state) {
+    for ([[maybe_unused]] const auto round : state) {
+        for (const PairInput& input : readPairs()) {
             benchmark::DoNotOptimize(derive(input));
         }
     }
-    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(kPairs));
+    counted(state);
 }
-BENCHMARK(oneByOne)->Unit(benchmark::kMillisecond);
 
-void bareEquation(benchmark::State& state) {
-    for ([[maybe_unused]] const auto round : state) {
-        for (const PairInput& input : pairs()) {
-            const auto bulb = input.wick == WickState::Ice ? Surface::Ice : Surface::Water;
-            const auto c = coefficientFor(Exposure::Whirled, bulb, input.wet, input.pressure);
-            const auto e = vapourPressure(input.dry, input.wet, bulb, input.pressure, c);
-            benchmark::DoNotOptimize(e ? relativeHumidity(*e, input.dry, c.enhancement)
-                                       : tl::unexpected(PsychrometryError::NoVapour));
-        }
-    }
-    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(kPairs));
-}
-BENCHMARK(bareEquation)->Unit(benchmark::kMillisecond);
-
-class Remembering : public benchmark::ConsoleReporter {
-public:
-    void ReportRuns(const std::vector<Run>& runs) override {
-        for (const Run& run : runs) {
-            times[run.run_name.function_name] = run.GetAdjustedRealTime();
-        }
-        ConsoleReporter::ReportRuns(runs);
-    }
-    std::map<std::string, double> times;
-};
+BENCHMARK(equationOneByOne);
+BENCHMARK_CAPTURE(equationColumns, baseline, Width::Baseline);
+BENCHMARK_CAPTURE(equationColumns, widest, Width::Widest);
+BENCHMARK(deriveOneByOne);
 
 } // namespace
 
-int main(int count, char** arguments) {
-    benchmark::Initialize(&count, arguments);
-    if (benchmark::ReportUnrecognizedArguments(count, arguments)) {
-        return 1;
-    }
-    Remembering reporter;
-    benchmark::RunSpecifiedBenchmarks(&reporter);
-    const double batchTime = reporter.times["batch"];
-    if (batchTime > 0) {
-        std::printf("one by one / batch: %.2f   batch / bare equation: %.2f\n",
-                    reporter.times["oneByOne"] / batchTime, batchTime / reporter.times["bareEquation"]);
-    }
-    return 0;
-}
+BENCHMARK_MAIN();

@@ -10,6 +10,7 @@
 #include "ui/month/sign_form.h"
 #include "ui/paper/sheet_output.h"
 #include "ui/print/report_pdf.h"
+#include "ui/session/patient_progress.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"
@@ -389,7 +390,9 @@ QString MonthPage::writeReturn(const QString& folder, Paper paper) {
 }
 
 QString MonthPage::exportAll(const QString& path) {
-    const auto written = exportObservations(session_, path);
+    PatientProgress progress(tr("Writing all readings…"), tr("&Cancel"), this);
+    const auto written = exportObservations(
+        session_, path, [&](std::size_t done, std::size_t total) { return progress.go(done, total); });
     const QString sentence = written ? tr("%1 observations were written to %2.")
                                            .arg(QString::number(*written), QDir::toNativeSeparators(path))
                                      : written.error();

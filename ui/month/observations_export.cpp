@@ -37,7 +37,8 @@ bool isWritten(QSaveFile& file, const std::string& bytes) {
 
 } // namespace
 
-tl::expected<qsizetype, QString> exportObservations(const Session& session, const QString& path) {
+tl::expected<qsizetype, QString> exportObservations(const Session& session, const QString& path,
+                                                    const ExportProgress& progress) {
     const QString sidecarPath = path + QStringLiteral("-metadata.json");
     for (const QString& name : {path, sidecarPath}) {
         if (exchange::isDatabase(QFileInfo(name).filesystemFilePath())) {
@@ -48,15 +49,29 @@ tl::expected<qsizetype, QString> exportObservations(const Session& session, cons
                     .arg(QDir::toNativeSeparators(name)));
         }
     }
-    const auto readings = session.checkedAll();
+    // Judging is the first half of the way, writing the rows the other.
+    bool stopped = false;
+    const auto go = [&](std::size_t done, std::size_t total) {
+        stopped = stopped || (progress && !progress(done, 2 * total));
+        return !stopped;
+    };
+    const auto readings = session.checkedAll(go);
     if (!readings) {
         return tl::unexpected(storeErrorWords(readings.error()));
     }
     std::string text = exchange::csvLine(exchange::observationHeader());
     text += exchange::kCsvLineEnd;
-    for (const checks::CheckedReading& reading : *readings) {
+    constexpr std::size_t kRowsBetweenLooks = 500;
+    for (std::size_t row = 0; row < readings->size() && !stopped; ++row) {
+        const checks::CheckedReading& reading = (*readings)[row];
+        if (row % kRowsBetweenLooks == 0) {
+            go(readings->size() + row, readings->size());
+        }
         text += exchange::csvLine(exchange::observationRow(reading, session.station()));
         text += exchange::kCsvLineEnd;
+    }
+    if (stopped) {
+        return tl::unexpected(ExportText::tr("Stopped; nothing was written."));
     }
     // Both are written before either gets its name: a table without its metadata is half an export.
     QSaveFile table(path);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/chart_drawing.h"
 #include "ui/print/chart_frame.h"
+#include "ui/print/dense_strokes.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -8,7 +9,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <vector>
 
 namespace wickbook::ui {
@@ -158,40 +158,26 @@ void HumidityChart::Ground::paintEvents(QPainter& painter) const {
 /// column into which nothing falls stays empty, so gaps stay gaps.
 void HumidityChart::Ground::paintDense(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing, false);
-    // Columns are counted from the plot's left edge and as many as fit it; which one a reading falls into is
-    // worked out by one multiplication, for this is done for every reading in sight at every frame.
-    const auto count = static_cast<std::size_t>(std::ceil(chart_.plot_.width() / kDenseColumn)) + 1;
-    const auto start = chart_.from_.time_since_epoch().count();
-    const auto end = chart_.to_.time_since_epoch().count();
-    const double perSecond = static_cast<double>(count - 1) / static_cast<double>(end - start);
-    std::vector<float> lowest(count);
-    std::vector<float> highest(count);
+    // Columns are counted from the plot's left edge, as many as fit it, anew with every span and size.
+    const DenseColumns columns(chart_.from_.time_since_epoch().count(), chart_.to_.time_since_epoch().count(),
+                               static_cast<std::size_t>(std::ceil(chart_.plot_.width() / kDenseColumn)));
+    std::vector<DenseReach> reach;
     for (std::size_t rank = 0; rank < chart_.hoursInSight_.size(); ++rank) {
         const std::size_t i = chart_.hoursInSight_[rank];
-        const Column& column = chart_.columns_[i];
-        std::fill(lowest.begin(), lowest.end(), std::numeric_limits<float>::max());
-        std::fill(highest.begin(), highest.end(), std::numeric_limits<float>::lowest());
-        const auto first = std::lower_bound(column.seconds.begin(), column.seconds.end(), start);
-        for (auto k = static_cast<std::size_t>(first - column.seconds.begin());
-             k < column.seconds.size() && column.seconds[k] <= end; ++k) {
-            const auto place =
-                static_cast<std::size_t>(static_cast<double>(column.seconds[k] - start) * perSecond);
-            lowest[place] = std::min(lowest[place], column.values[k]);
-            highest[place] = std::max(highest[place], column.values[k]);
-        }
+        gatherReach(chart_.columns_[i].seconds, chart_.columns_[i].values, columns, reach);
         // The first hour wide and pale, the next narrower over it, so that both are seen, in grey too.
         // Opaque: blending every stroke costs ten times the rest of the frame.
         const double width = std::max(1.0, kDenseColumn - 2.0 * static_cast<double>(rank));
         painter.setPen(
             QPen(mixed(lineColour(chart_.look_.tokens, i), chart_.look_.tokens.sheet, kDenseShare), width));
         QList<QLineF> strokes;
-        for (std::size_t place = 0; place < count; ++place) {
-            if (lowest[place] > highest[place]) {
+        for (std::size_t place = 0; place < reach.size(); ++place) {
+            if (reach[place].isEmpty()) {
                 continue;
             }
             const double x = chart_.plot_.left() + (static_cast<double>(place) + 0.5) * kDenseColumn;
-            const double top = chart_.yOf(static_cast<double>(highest[place]));
-            const double bottom = chart_.yOf(static_cast<double>(lowest[place]));
+            const double top = chart_.yOf(static_cast<double>(reach[place].high));
+            const double bottom = chart_.yOf(static_cast<double>(reach[place].low));
             strokes << QLineF{x, top, x, std::max(bottom, top + kDenseShortest)};
         }
         painter.drawLines(strokes);

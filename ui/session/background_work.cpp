@@ -13,8 +13,8 @@ namespace {
 
 constexpr std::chrono::milliseconds kLook{100};
 
-/// A whole register is much more while it is read and judged than what is kept of it; the C library would hold
-/// on to the difference.
+/// A whole register is much more while it is read and judged than what is kept of it; the C library would
+/// hold on to the difference.
 void giveMemoryBack() {
 #if defined(__GLIBC__)
     malloc_trim(0);

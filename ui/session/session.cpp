@@ -143,8 +143,9 @@ store::Result<std::vector<checks::CheckedReading>> Session::checkedOn(record::St
     return desk::checkedOn(book_, station_, from, to, now(), model());
 }
 
-store::Result<std::vector<checks::CheckedReading>> Session::checkedAll() const {
-    return desk::checkedAll(book_, station_, now(), model());
+store::Result<std::vector<checks::CheckedReading>>
+Session::checkedAll(const std::function<bool(std::size_t done, std::size_t total)>& progress) const {
+    return desk::checkedAll(book_, station_, now(), model(), progress);
 }
 
 store::Result<checks::CheckedReading> Session::judgeEntry(const record::Observation& entry,

@@ -53,7 +53,9 @@ public:
     // Reading: the desk, with this station, this clock and what the station usually reads.
     [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedOn(record::StationDate from,
                                                                                record::StationDate to) const;
-    [[nodiscard]] store::Result<std::vector<checks::CheckedReading>> checkedAll() const;
+    /// progress as desk::checkedAll() asks it.
+    [[nodiscard]] store::Result<std::vector<checks::CheckedReading>>
+    checkedAll(const std::function<bool(std::size_t done, std::size_t total)>& progress = {}) const;
     [[nodiscard]] store::Result<checks::CheckedReading>
     judgeEntry(const record::Observation& entry, const std::optional<record::Uuid>& replacing,
                bool live) const;
@@ -107,7 +109,7 @@ private:
     mutable std::optional<checks::StationModel> model_;
     mutable std::int64_t modelReadings_ = 0; ///< observations in the book when it was worked out
     mutable std::int64_t sinceModel_ = 0;    ///< changes written since: counted, never asked of the book
-    bool overtaken_ = false; ///< what is being worked out no longer holds: the facts have changed meanwhile
+    bool overtaken_ = false;  ///< what is being worked out no longer holds: the facts have changed meanwhile
     BackgroundWork learning_; ///< last, so that it ends first
 };
 

@@ -3,12 +3,14 @@
 
 #include "core/desk/period_preview.h"
 #include "ui/commands/revise_facts.h"
+#include "ui/session/patient_progress.h"
 #include "ui/station/period_form.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"
 #include "ui/text/time_words.h"
 
+#include <QApplication>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -110,10 +112,20 @@ QString PeriodSection::empty() const {
 QString PeriodSection::previewWords(const record::Uuid& id,
                                     const std::optional<record::PeriodChange>& after) const {
     const record::StationRecord then{factsWith(session().station().facts(), {{id, after}})};
-    const auto preview = desk::previewPeriods(session().book(), session().station(), then);
-    if (!preview) {
-        return storeErrorWords(preview.error());
+    // Over a form or a question, where there is one: it is what waits for the answer.
+    QWidget* front = QApplication::activeModalWidget();
+    PatientProgress progress(tr("Working out what would change…"), tr("&Cancel"),
+                             front == nullptr ? window() : front);
+    const auto worked =
+        desk::previewPeriods(session().book(), session().station(), then,
+                             [&](std::size_t done, std::size_t total) { return progress.go(done, total); });
+    if (!worked) {
+        return storeErrorWords(worked.error());
     }
+    if (!*worked) {
+        return tr("Stopped before the end; nothing is known of what would change.");
+    }
+    const desk::PeriodPreview* preview = &**worked;
     QString words = tr("Of %1 readings %2 would have another humidity or dew point.")
                         .arg(ownLocale().toString(static_cast<qulonglong>(preview->readings)),
                              ownLocale().toString(static_cast<qulonglong>(preview->rederived)));

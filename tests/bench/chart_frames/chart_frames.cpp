@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a frame of the two charts costs while a whole register is panned and zoomed, as a ratio to a frame of
-// one of its months, both taken turn and turn about in one run; nothing is asserted. A frame is what the
-// window does: both charts are given the span and painted, 1000 × 520 pixels.
-// Arguments: books. QT_QPA_PLATFORM=offscreen does.
+// one of its months, and what building and first painting them costs for 73,000 and 263,000 readings, as a
+// ratio to 62; each taken turn and turn about in one run; nothing is asserted. A frame is what the window
+// does: both charts are given the span and painted, 1000 × 520 pixels. Arguments: books.
+// QT_QPA_PLATFORM=offscreen does.
 #include "core/desk/checked_range.h"
+#include "tests/bench/interleaved.h"
 #include "ui/print/humidity_chart.h"
 
 #include <QApplication>
@@ -13,26 +15,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
-#include <functional>
+#include <cmath>
+#include <numbers>
+#include <random>
 
 using namespace wickbook;
 
 namespace {
 
 constexpr int kRounds = 60;
-
-double milliseconds(const std::function<void()>& work) {
-    const auto start = std::chrono::steady_clock::now();
-    work();
-    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
-}
-
-double median(std::vector<double> values) {
-    const auto half = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), half, values.end());
-    return *half;
-}
 
 /// Both charts on a scene of their own, as on the page.
 class Frame {
@@ -66,7 +57,54 @@ private:
     QImage image_;
 };
 
-int measure(const std::filesystem::path& path) {
+/// Readings as a station of so many a day makes them, over so many days: seasons, days and weather.
+std::shared_ptr<const ui::ChartPoints> invented(int perDay, int days) {
+    std::mt19937_64 random(3);
+    std::normal_distribution<double> weather(0, 6);
+    auto points = std::make_shared<ui::ChartPoints>();
+    points->from = record::StationDate{date::local_days{date::year{1930} / 1 / 1}};
+    points->to = points->from + date::days{days};
+    points->hours.resize(static_cast<std::size_t>(perDay));
+    for (int k = 0; k < perDay; ++k) {
+        ui::HourLine& line = points->hours[static_cast<std::size_t>(k)];
+        line.hour = std::chrono::minutes{24 * 60 / perDay * k};
+        auto& run = line.runs.emplace_back();
+        run.reserve(static_cast<std::size_t>(days));
+        for (int day = 0; day < days; ++day) {
+            ui::ChartPoint point;
+            point.hour = {points->from + date::days{day}, line.hour};
+            point.instant =
+                record::Instant{date::sys_days{date::year{1930} / 1 / 1}} + date::days{day} + line.hour;
+            const double season = std::sin(2 * std::numbers::pi * day / 365.25);
+            point.dewPoint = 6 + 8 * season + weather(random) / 2;
+            point.dry = *point.dewPoint + 4;
+            point.wet = *point.dewPoint + 2;
+            point.humidity = std::clamp(75 - 12 * season + 2 * weather(random), 12.0, 100.0);
+            point.humidityU95 = 3;
+            point.dewPointU95 = 0.5;
+            run.push_back(point);
+        }
+    }
+    return points;
+}
+
+void measureBuilding(const record::StationRecord& station) {
+    const auto few = invented(2, 31);
+    const auto build = [&](const std::shared_ptr<const ui::ChartPoints>& points) {
+        Frame frame(station, points);
+        const auto& run = points->hours.front().runs.front();
+        frame.show(run.front().instant, run.back().instant + std::chrono::hours{24});
+    };
+    for (const auto& [key, perDay, days] :
+         {std::tuple{"chart.build.73000", 2, 36'525}, std::tuple{"chart.build.263000", 8, 32'873}}) {
+        const auto many = invented(perDay, days);
+        const auto times = bench::interleaved(
+            15, [&] { build(many); }, [&] { build(few); });
+        bench::tell(key, times.first, times.second);
+    }
+}
+
+int measure(const std::filesystem::path& path, bool building) {
     const auto book = store::Book::open(path, store::OpenMode::ReadOnly);
     const auto station = book ? book->station() : tl::unexpected(book.error());
     const auto readings = station ? desk::checkedAll(*book, *station, {}) : tl::unexpected(station.error());
@@ -96,25 +134,22 @@ int measure(const std::filesystem::path& path) {
             middle = from;
         }
     }
-    std::vector<double> pan, zoom, panMonth, zoomMonth;
-    for (int round = 0; round < kRounds; ++round) {
-        const auto all = last - first;
-        const auto days = date::days{31};
-        pan.push_back(milliseconds([&] { whole.show(first + all / 500 * round, last + all / 500 * round); }));
-        panMonth.push_back(milliseconds([&] {
-            month.show(middle + std::chrono::hours{round}, middle + days + std::chrono::hours{round});
-        }));
-        zoom.push_back(
-            milliseconds([&] { whole.show(first + all / 300 * round, last - all / 300 * round); }));
-        zoomMonth.push_back(milliseconds([&] {
-            month.show(middle + std::chrono::hours{round}, middle + days - std::chrono::hours{round});
-        }));
-    }
+    const auto all = last - first;
+    const auto days = date::days{31};
+    int round = 0;
+    const auto pan = bench::interleaved(
+        kRounds, [&] { whole.show(first + all / 500 * ++round, last + all / 500 * round); },
+        [&] { month.show(middle + std::chrono::hours{round}, middle + days + std::chrono::hours{round}); });
+    round = 0;
+    const auto zoom = bench::interleaved(
+        kRounds, [&] { whole.show(first + all / 300 * ++round, last - all / 300 * round); },
+        [&] { month.show(middle + std::chrono::hours{round}, middle + days - std::chrono::hours{round}); });
     fmt::print("{}: {} readings\n", path.filename().string(), readings->size());
-    fmt::print("  pan   {:6.2f} ms, a month {:6.2f} ms, ratio {:.2f}\n", median(pan), median(panMonth),
-               median(pan) / median(panMonth));
-    fmt::print("  zoom  {:6.2f} ms, a month {:6.2f} ms, ratio {:.2f}\n", median(zoom), median(zoomMonth),
-               median(zoom) / median(zoomMonth));
+    bench::tell("chart.pan", pan.first, pan.second);
+    bench::tell("chart.zoom", zoom.first, zoom.second);
+    if (building) {
+        measureBuilding(*station);
+    }
     return 0;
 }
 
@@ -127,7 +162,7 @@ int main(int argc, char** argv) {
         fmt::print(stderr, "Name one book or more.\n");
     }
     for (int at = 1; at < argc; ++at) {
-        trouble = std::max(trouble, measure(argv[at]));
+        trouble = std::max(trouble, measure(argv[at], at == 1));
     }
     return trouble;
 }

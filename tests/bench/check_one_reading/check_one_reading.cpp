@@ -8,14 +8,12 @@
 // Arguments: years of the old book (100).
 #include "core/desk/sample_book.h"
 #include "core/desk/whole_register.h"
+#include "tests/bench/interleaved.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <filesystem>
-#include <functional>
 
 using namespace wickbook;
 using namespace std::chrono_literals;
@@ -25,31 +23,6 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr record::Instant kNow{date::sys_days{2026_y / 11 / 22} + 8h + 52min};
-
-/// Microseconds of one call.
-double timed(const std::function<void()>& work) {
-    const auto start = std::chrono::steady_clock::now();
-    work();
-    return std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count();
-}
-
-double median(std::vector<double> values) {
-    const auto half = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), half, values.end());
-    return *half;
-}
-
-/// Medians of both, turn and turn about, so that what the machine does besides falls on both alike.
-std::pair<double, double> interleaved(int rounds, const std::function<void()>& one,
-                                      const std::function<void()>& other) {
-    std::vector<double> first;
-    std::vector<double> second;
-    for (int round = 0; round < rounds; ++round) {
-        first.push_back(timed(one));
-        second.push_back(timed(other));
-    }
-    return {median(std::move(first)), median(std::move(second))};
-}
 
 [[noreturn]] void giveUp(const store::StoreError& error) {
     fmt::print(stderr, "The book can't be made or read: {}\n", error.detail);
@@ -106,9 +79,9 @@ void reportWhole(const Open& open) {
     std::vector<record::StoredObservation> stored;
     std::vector<record::DerivedReading> readings;
     const auto span = must(open.book.span());
-    const double reading =
-        timed([&] { stored = must(open.book.observationsBetween(span->first, span->second + 1s)); });
-    const double deriving = timed([&] {
+    const double reading = bench::microseconds(
+        [&] { stored = must(open.book.observationsBetween(span->first, span->second + 1s)); });
+    const double deriving = bench::microseconds([&] {
         readings.reserve(stored.size());
         for (const auto& observation : stored) {
             readings.push_back(record::deriveReading(observation, open.station));
@@ -116,12 +89,12 @@ void reportWhole(const Open& open) {
     });
     const checks::StationLimits limits{open.station.facts().limits};
     const auto check = [&](const checks::StationModel* model) {
-        return timed([&] {
+        return bench::microseconds([&] {
             checks::checkSeries(readings, 0, readings.size(), open.station, limits, kNow, {}, model);
         });
     };
     const double without = check(nullptr);
-    const double learning = timed([&] { checks::StationModel{readings}; });
+    const double learning = bench::microseconds([&] { checks::StationModel{readings}; });
     const double with = check(&open.model);
     fmt::print("\n{} readings                       ms   × deriving\n", readings.size());
     const auto line = [&](const char* what, double time) {
@@ -132,6 +105,8 @@ void reportWhole(const Open& open) {
     line("checking without causes", without);
     line("learning the station", learning);
     line("checking with causes", with);
+    bench::tell("check.plain", without, deriving);
+    bench::tell("check.causes", with, deriving);
 }
 
 } // namespace
@@ -151,13 +126,13 @@ int main(int count, char** arguments) {
                    fmt::format("{} years", years));
         // The two entries stand an hour after the newest reading of either book.
         reportOne("judged at entry, the model learnt",
-                  interleaved(
+                  bench::interleaved(
                       400, [&] { month.judge(); }, [&] { old.judge(); }));
-        reportOne("book opened, judged, closed", interleaved(
+        reportOne("book opened, judged, closed", bench::interleaved(
                                                      100, [&] { openAndJudge(monthPath, month.entry); },
                                                      [&] { openAndJudge(oldPath, old.entry); }));
         reportOne("learning the station, once for a book",
-                  interleaved(
+                  bench::interleaved(
                       5, [&] { must(desk::stationModel(month.book, month.station)); },
                       [&] { must(desk::stationModel(old.book, old.station)); }));
         reportWhole(old);

@@ -21,6 +21,10 @@ namespace {
 
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
+long double wide(double value) {
+    return static_cast<long double>(value);
+}
+
 /// ln e after Sonntag 1990 (Z. Meteorol. 70, 340–344), as printed, with the C library's logarithm.
 long double printedLogarithm(long double celsius, Surface surface) {
     const long double kelvin = celsius + 273.15L;
@@ -85,13 +89,13 @@ TEST(Elementary, ExponentialAndLogarithmOfTheCLibrary) {
     std::uniform_real_distribution<double> argument(-40, 40);
     for (int i = 0; i < 200'000; ++i) {
         const double x = argument(random);
-        const auto power = std::exp(static_cast<long double>(x));
+        const auto power = std::exp(wide(x));
         worstExponential =
-            std::max(worstExponential, static_cast<double>(std::abs(exponential(x) - power) / power));
+            std::max(worstExponential, static_cast<double>(std::abs(wide(exponential(x)) - power) / power));
         const double y = static_cast<double>(power);
-        const auto logarithm = std::log(static_cast<long double>(y));
+        const auto logarithm = std::log(wide(y));
         worstLogarithm =
-            std::max(worstLogarithm, static_cast<double>(std::abs(naturalLogarithm(y) - logarithm) /
+            std::max(worstLogarithm, static_cast<double>(std::abs(wide(naturalLogarithm(y)) - logarithm) /
                                                          std::max(1.0L, std::abs(logarithm))));
     }
     constexpr double kTwoUnits = 2 * std::numeric_limits<double>::epsilon();
@@ -108,12 +112,13 @@ TEST(Sonntag, LogarithmSlopeAndInverseAreThePrintedEquations) {
         const double highest = surface == Surface::Water ? 60.0 : 0.01;
         for (double t = -60; t <= highest; t += 0.0371) {
             const LogSaturation at = logSaturationAt(t, k);
-            const long double expected = printedLogarithm(t, surface);
+            const long double expected = printedLogarithm(wide(t), surface);
             ASSERT_NEAR(at.value, static_cast<double>(expected), 2e-14) << t;
             const long double h = 1e-3L;
             ASSERT_NEAR(at.slope,
-                        static_cast<double>(
-                            (printedLogarithm(t + h, surface) - printedLogarithm(t - h, surface)) / (2 * h)),
+                        static_cast<double>((printedLogarithm(wide(t) + h, surface) -
+                                             printedLogarithm(wide(t) - h, surface)) /
+                                            (2 * h)),
                         1e-9)
                 << t;
             const double root = surface == Surface::Water ? waterTemperatureOf(static_cast<double>(expected))
@@ -121,7 +126,7 @@ TEST(Sonntag, LogarithmSlopeAndInverseAreThePrintedEquations) {
             ASSERT_NEAR(root, t, 1e-11) << t;
         }
         const long double middle = printedLogarithm(-20.25L, surface);
-        EXPECT_NEAR(static_cast<double>(printedInverse(middle, surface, -60, highest)), -20.25, 1e-12);
+        EXPECT_NEAR(static_cast<double>(printedInverse(middle, surface, -60, wide(highest))), -20.25, 1e-12);
     }
 }
 
@@ -151,10 +156,10 @@ TEST(HumidityColumns, AreThePsychrometerEquationAndMissingStaysMissing) {
     std::size_t without = 0; // a dew point below −60 °C
     for (std::size_t i = 0; i < count; ++i) {
         const EquationPair& pair = pairs.rows[i];
-        const long double saturation = std::exp(printedLogarithm(pair.wet, pair.bulb));
-        const long double vapour = static_cast<long double>(pair.enhancement) * saturation -
-                                   static_cast<long double>(pair.perKelvin) * pair.pressure *
-                                       (static_cast<long double>(pair.dry) - pair.wet);
+        const long double saturation = std::exp(printedLogarithm(wide(pair.wet), pair.bulb));
+        const long double vapour =
+            wide(pair.enhancement) * saturation -
+            wide(pair.perKelvin) * wide(pair.pressure) * (wide(pair.dry) - wide(pair.wet));
         const double highest = pair.bulb == Surface::Ice ? 0.01 : 60.0;
         const bool had =
             pair.dry >= -60 && pair.dry <= 60 && pair.wet >= -60 && pair.wet <= highest && vapour > 0;
@@ -166,14 +171,15 @@ TEST(HumidityColumns, AreThePsychrometerEquationAndMissingStaysMissing) {
             continue;
         }
         // Next to no vapour is left as the difference of two like numbers: their last digits then weigh.
-        const long double size = static_cast<long double>(pair.enhancement) * saturation;
+        const long double size = wide(pair.enhancement) * saturation;
         ASSERT_NEAR(e[i], static_cast<double>(vapour), static_cast<double>(size) * 1e-13) << i;
         const long double expected =
-            100 * vapour / (pair.enhancement * std::exp(printedLogarithm(pair.dry, Surface::Water)));
+            100 * vapour /
+            (wide(pair.enhancement) * std::exp(printedLogarithm(wide(pair.dry), Surface::Water)));
         const double lost = std::max(1.0, static_cast<double>(size / vapour));
         ASSERT_NEAR(humidity[i], static_cast<double>(expected), static_cast<double>(expected) * lost * 1e-13)
             << i;
-        const long double logarithm = std::log(vapour / pair.enhancement);
+        const long double logarithm = std::log(vapour / wide(pair.enhancement));
         const bool within = logarithm >= printedLogarithm(-60, Surface::Water) &&
                             logarithm <= printedLogarithm(60, Surface::Water);
         ASSERT_EQ(!std::isnan(dew[i]), within) << i;

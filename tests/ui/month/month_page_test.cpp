@@ -4,6 +4,7 @@
 #include "ui/month/chart_panel.h"
 #include "ui/month/month_numbers.h"
 #include "ui/month/month_page.h"
+#include "ui/month/observations_export.h"
 #include "ui/month/queries_model.h"
 #include "ui/month/queries_panel.h"
 
@@ -248,6 +249,32 @@ TEST_F(MonthPageCase, ReturnAndExportWriteFiles) {
     const QString refused = page_->exportAll(folder_.filePath(QStringLiteral("no/such/place.csv")));
     EXPECT_TRUE(refused.contains(QStringLiteral("place.csv"))) << refused.toStdString();
     EXPECT_EQ(label("message"), refused);
+}
+
+TEST_F(MonthPageCase, AnExportThatIsStoppedWritesNothing) {
+    const QString csv = folder_.filePath(QStringLiteral("stopped.csv"));
+    std::size_t last = 0;
+    std::size_t whole = 0;
+    const auto done = exportObservations(*session_, csv, [&](std::size_t finished, std::size_t total) {
+        EXPECT_GE(finished, last) << "it goes on";
+        last = finished;
+        whole = total;
+        return true;
+    });
+    ASSERT_TRUE(done);
+    EXPECT_LE(last, whole);
+    EXPECT_GE(2 * last, whole) << "half the way is writing the rows";
+    ASSERT_TRUE(QFile::remove(csv));
+    ASSERT_TRUE(QFile::remove(csv + QStringLiteral("-metadata.json")));
+    // At the first question, and once the rows are being written.
+    for (const std::size_t patience : {std::size_t{0}, whole / 2 - 1}) {
+        const auto stopped = exportObservations(
+            *session_, csv, [&](std::size_t finished, std::size_t) { return finished < patience; });
+        ASSERT_FALSE(stopped);
+        EXPECT_EQ(stopped.error(), QStringLiteral("Stopped; nothing was written."));
+        EXPECT_FALSE(QFile::exists(csv));
+        EXPECT_FALSE(QFile::exists(csv + QStringLiteral("-metadata.json")));
+    }
 }
 
 TEST_F(MonthPageCase, AReadingWrittenElsewhereAppears) {
