@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 
 /// Appending changes to observations within one transaction: the revisions, the chain and the finding aid.
@@ -29,13 +30,18 @@ public:
         , log_(connection)
         , index_(connection)
         , otherKind_(connection.db(),
-                     "SELECT 1 FROM revision WHERE subject = ? AND kind <> 'observation' LIMIT 1") {}
+                     "SELECT 1 FROM revision WHERE subject = ? AND kind <> 'observation' LIMIT 1")
+        , highestRevision_(highest(connection, "SELECT max(id) FROM revision"))
+        , highestSubject_(highest(connection, "SELECT max(subject) FROM revision")) {}
 
     /// Pre: the change outlives the next follow() or finish().
     Receipt append(const ObservationChange& change) {
         std::string body = observationBody(change.values);
-        if (const auto stored = log_.find(change.revision))
-            return sameSave(*stored, change, body);
+        // What is greater than all that is there needs not be looked for. Identities grow, so that a register
+        // that is brought in goes by without a search for each.
+        if (change.revision <= highestRevision_)
+            if (const auto stored = log_.find(change.revision))
+                return sameSave(*stored, change, body);
         const auto [sequence, revisions] = newest(change);
         if (change.replaces && *change.replaces != sequence)
             throw Refusal{connection_.error(
@@ -43,6 +49,8 @@ public:
                 fmt::format("revision {} was to be replaced, the newest is {}", *change.replaces, sequence))};
         Receipt receipt = log_.append(change.revision, kind::kObservation, change.subject, change.author,
                                       std::move(body), change.recordedAt);
+        highestRevision_ = std::max(highestRevision_, change.revision);
+        highestSubject_ = std::max(highestSubject_, change.subject);
         pending_[change.subject] = {receipt.sequence, revisions + 1, &change.values};
         return receipt;
     }
@@ -65,6 +73,17 @@ public:
     }
 
 private:
+    /// The greatest identity of a column; all zeros where there is none.
+    static record::Uuid highest(const Connection& connection, const char* query) {
+        SQLite::Statement statement(connection.db(), query);
+        record::Uuid found;
+        if (statement.executeStep() && !statement.isColumnNull(0)) {
+            const std::string bytes = statement.getColumn(0).getString();
+            std::copy_n(bytes.begin(), std::min(bytes.size(), found.bytes.size()), found.bytes.begin());
+        }
+        return found;
+    }
+
     /// The same id again: a save that was tried twice, or a mistake that must not pass for one.
     Receipt sameSave(const RevisionRow& stored, const ObservationChange& change,
                      const std::string& body) const {
@@ -78,6 +97,8 @@ private:
 
     /// Newest sequence and count of revisions so far; zeros for a new observation.
     std::pair<std::int64_t, std::int64_t> newest(const ObservationChange& change) {
+        if (change.subject > highestSubject_ && !change.replaces)
+            return {0, 0};
         if (const auto it = pending_.find(change.subject); it != pending_.end())
             return {it->second.sequence, it->second.revisions};
         if (const auto found = index_.newest(change.subject))
@@ -97,6 +118,8 @@ private:
     RevisionLog log_;
     ObservationIndex index_;
     SQLite::Statement otherKind_;
+    record::Uuid highestRevision_; ///< of the book and of what was appended since
+    record::Uuid highestSubject_;
     std::map<record::Uuid, PendingObservation> pending_;
 };
 
