@@ -10,7 +10,7 @@
 #include "ui/month/sign_form.h"
 #include "ui/paper/sheet_output.h"
 #include "ui/print/report_pdf.h"
-#include "ui/session/patient_progress.h"
+#include "ui/style/patient_progress.h"
 #include "ui/style/tokens.h"
 #include "ui/style/type.h"
 #include "ui/text/error_words.h"

@@ -3,8 +3,8 @@
 
 #include "core/desk/period_preview.h"
 #include "ui/commands/revise_facts.h"
-#include "ui/session/patient_progress.h"
 #include "ui/station/period_form.h"
+#include "ui/style/patient_progress.h"
 #include "ui/text/error_words.h"
 #include "ui/text/number_words.h"
 #include "ui/text/term_words.h"

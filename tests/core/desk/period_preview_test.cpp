@@ -25,12 +25,12 @@ TEST(PeriodPreview, CountsWhatIsDerivedOtherwiseGoesOnAndStops) {
         facts.periods.front().exposure = psychrometry::Exposure::Still;
         const record::StationRecord after{facts};
 
-        std::size_t last = 0;
+        std::size_t seen = 0;
         std::size_t whole = 0;
         const auto preview =
             desk::previewPeriods(*book, *now, after, [&](std::size_t done, std::size_t total) {
-                EXPECT_GE(done, last);
-                last = done;
+                EXPECT_GE(done, seen);
+                seen = done;
                 whole = total;
                 return true;
             });
@@ -39,8 +39,8 @@ TEST(PeriodPreview, CountsWhatIsDerivedOtherwiseGoesOnAndStops) {
         EXPECT_EQ((*preview)->readings, book->observationCount().value());
         EXPECT_GT((*preview)->rederived, (*preview)->readings / 2) << "still air is another coefficient";
         EXPECT_EQ((*preview)->anotherHour, 0U);
-        EXPECT_LE(last, whole);
-        EXPECT_GE(2 * last, whole);
+        EXPECT_LE(seen, whole);
+        EXPECT_GE(2 * seen, whole);
 
         const auto same = desk::previewPeriods(*book, *now, *now);
         ASSERT_TRUE(same && *same);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/session/patient_progress.h"
+#include "ui/style/patient_progress.h"
 
 #include <algorithm>
 
