@@ -161,9 +161,10 @@ Outcome<ExitCode> deriveFile(const std::string& inPath, const std::string& outPa
         if (record && !*record) {
             break;
         }
-        PairResult result = preparedResult(defaults);
+        PairResult result;
         std::vector<std::string> cells;
         if (!record) {
+            result = preparedResult(defaults);
             say(fmt::format(
                 "{}, line {}: the row can't be read as CSV and keeps its place without results: {}",
                 input->name(), record.error().line, record.error().text));
@@ -174,6 +175,7 @@ Outcome<ExitCode> deriveFile(const std::string& inPath, const std::string& outPa
                                           input->name(), record.error().line));
             }
         } else if ((*record)->cells.size() != columns->count()) {
+            result = preparedResult(defaults);
             cells = std::move((*record)->cells);
             say(fmt::format("{}, line {}: {} cells where the header has {}; the row keeps its place without "
                             "results: {}",

@@ -59,8 +59,9 @@ struct CsvReader::State {
     std::optional<char> separatorGiven;
     CsvFormat format;
     std::string window;
-    std::size_t start = 0; ///< of the next record in the window
-    std::int64_t line = 1; ///< number of the line there
+    std::size_t start = 0;       ///< of the next record in the window
+    std::int64_t line = 1;       ///< number of the line there
+    std::size_t cellsBefore = 0; ///< in the record before
     bool begun = false;
     bool sawRecord = false;
     bool told = false; ///< of an empty input or a failed stream
@@ -141,6 +142,7 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
     enum class At { CellStart, Text, Quoted, AfterQuote };
     At at = At::CellStart;
     std::vector<std::string> cells;
+    cells.reserve(cellsBefore); // a table's rows are alike
     std::string cell;
     std::size_t i = start;
     // The line that would be given up: the one where the last quote opened, else the record's last.
@@ -224,6 +226,7 @@ tl::expected<std::optional<CsvRecord>, CsvError> CsvReader::State::readRecord() 
         return tl::unexpected(fail(CsvErrorKind::OpenQuote, quoteLineStart, quoteLine, 0));
     }
     cells.push_back(std::move(cell));
+    cellsBefore = cells.size();
 
     const std::string_view bytes = std::string_view(window).substr(start, i - start);
     const bool eightBit = decoder.encoding() == ByteEncoding::EightBit;

@@ -68,6 +68,18 @@ std::string fixedText(double value, int decimals) {
 }
 
 void appendExact(std::string& to, double value) {
+    // What people give has few decimals: where a whole number over a power of ten is this very double
+    // (division is correctly rounded), its digits read back as it, and no fewer decimals would.
+    constexpr double kLargest = 1e6;
+    if (std::abs(value) < kLargest) {
+        for (std::size_t decimals = 0; decimals < kScales.size(); ++decimals) {
+            const double scaled = std::nearbyint(value * kScales.at(decimals));
+            if (scaled / kScales.at(decimals) == value && (scaled != 0 || !std::signbit(value))) {
+                appendFixed(to, value, static_cast<int>(decimals));
+                return;
+            }
+        }
+    }
     // The largest double in fixed notation has 309 digits before the mark.
     std::array<char, 400> buffer; // NOLINT(cppcoreguidelines-pro-type-member-init): written before it is read
     const auto [end, error] =

@@ -3,11 +3,14 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <bit>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
+#include <cstdio>
 #include <random>
+#include <string>
 
 using namespace wickbook::units;
 
@@ -47,5 +50,49 @@ TEST(NumberTextProperty, ExactRoundTrip) {
         ASSERT_EQ(error, std::errc{}) << text;
         ASSERT_EQ(end, text.data() + text.size()) << text;
         ASSERT_EQ(std::bit_cast<std::uint64_t>(back), std::bit_cast<std::uint64_t>(value)) << text;
+    }
+}
+
+// The C library's printf rounds the exact value of the double (ISO C, 7.21.6.1): every digit must be its.
+TEST(NumberText, FixedTextIsTheCLibrarys) {
+    std::mt19937_64 random(3);
+    std::uniform_real_distribution<double> exponent(-9, 8);
+    std::uniform_int_distribution<std::int64_t> whole(-2'000'000, 2'000'000);
+    std::uniform_int_distribution<int> places(0, 7);
+    const auto holds = [](double value, int decimals) {
+        std::array<char, 64> expected{};
+        std::snprintf(expected.data(), expected.size(), "%.*f", decimals, value);
+        std::string text(expected.data());
+        if (text.starts_with('-') && text.find_first_not_of("-0.") == std::string::npos) {
+            text.erase(0, 1);
+        }
+        EXPECT_EQ(fixedText(value, decimals), text) << "of " << value << ", " << decimals << " decimals";
+    };
+    for (int i = 0; i < 200'000 && !::testing::Test::HasFailure(); ++i) {
+        const int decimals = places(random);
+        holds((i % 2 == 0 ? 1 : -1) * std::pow(10.0, exponent(random)), decimals);
+        // Halves of the last place, exact (0.5, 0.125) and as near as a double comes (0.15), and its
+        // neighbours.
+        const double half = (static_cast<double>(whole(random)) + 0.5) / std::pow(10.0, decimals);
+        holds(half, decimals);
+        holds(std::nextafter(half, 1e9), decimals);
+        holds(std::nextafter(half, -1e9), decimals);
+        holds(static_cast<double>(whole(random)) / std::pow(10.0, decimals), decimals);
+    }
+}
+
+// std::to_chars gives the shortest digits that read back as the same double (ISO C++, [charconv.to.chars]).
+TEST(NumberText, ExactTextIsTheShortestThatReadsBack) {
+    std::mt19937_64 random(4);
+    std::uniform_int_distribution<std::int64_t> whole(-99'999'999, 99'999'999);
+    std::uniform_int_distribution<int> places(0, 8);
+    std::uniform_real_distribution<double> anything(-2000, 2000);
+    for (int i = 0; i < 200'000 && !::testing::Test::HasFailure(); ++i) {
+        const double value = i % 3 == 0 ? anything(random)
+                                        : static_cast<double>(whole(random)) / std::pow(10.0, places(random));
+        std::array<char, 400> buffer{};
+        const auto end =
+            std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed).ptr;
+        EXPECT_EQ(exactText(value), std::string(buffer.data(), end));
     }
 }
