@@ -17,6 +17,7 @@
 
 #include <algorithm>
 #include <array>
+#include <future>
 #include <tuple>
 
 namespace wickbook::cli {
@@ -108,6 +109,9 @@ public:
     [[nodiscard]] const ImportTally& tally() const { return tally_; }
 
 private:
+    /// The part before is written while the next is read and planned; who asks the book waits for it.
+    Outcome<void> waitForPart();
+
     using Observations = std::vector<exchange::PlannedObservation>;
     using Rejected = std::vector<exchange::RejectedLine>;
 
@@ -128,7 +132,9 @@ private:
     std::optional<Output> rejects_;
     std::optional<PlacesOfBook> places_;
     std::optional<store::BulkAppend> bulk_;
+    std::future<store::Result<void>> writing_; ///< behind bulk_, so that it ends first
     std::optional<store::StoreError> readTrouble_;
+    std::optional<Refusal> partTrouble_;
 };
 
 Outcome<void> Importing::begin() {
@@ -149,6 +155,10 @@ Outcome<void> Importing::begin() {
     places_.emplace(std::move(*places));
     taken_.askBook([this](const record::Observation& values) -> std::optional<record::StoredObservation> {
         if (!places_->has(values)) {
+            return std::nullopt;
+        }
+        if (auto written = waitForPart(); !written) {
+            partTrouble_ = written.error();
             return std::nullopt;
         }
         auto reading = readingAt(opened_.book, values);
@@ -177,8 +187,19 @@ Outcome<void> Importing::append(std::vector<exchange::PlannedChange>& changes, c
         change.values = std::move(planned.values);
         part.push_back(std::move(change));
     }
-    if (bulk_ && !part.empty()) {
-        if (const auto stored = bulk_->append(part); !stored) {
+    if (!bulk_ || part.empty()) {
+        return {};
+    }
+    if (auto written = waitForPart(); !written) {
+        return written;
+    }
+    writing_ = std::async(std::launch::async, [this, part = std::move(part)] { return bulk_->append(part); });
+    return {};
+}
+
+Outcome<void> Importing::waitForPart() {
+    if (writing_.valid()) {
+        if (const auto stored = writing_.get(); !stored) {
             return refuse(stored.error());
         }
     }
@@ -194,6 +215,9 @@ Outcome<void> Importing::takePart(Observations& observations, Rejected& rejected
     auto decision = exchange::decideConflicts(part, name, taken_, request_.onConflict);
     if (readTrouble_) {
         return refuse(*readTrouble_);
+    }
+    if (partTrouble_) {
+        return tl::unexpected(*partTrouble_);
     }
     tally_.added += decision.added;
     tally_.revised += decision.revised;
@@ -272,6 +296,9 @@ Outcome<void> Importing::finish() {
         if (auto taken = takePart(plan->observations, plan->rejected, names); !taken) {
             return taken;
         }
+    }
+    if (auto written = waitForPart(); !written) {
+        return written;
     }
     if (interrupt_.wished()) {
         return interrupted();

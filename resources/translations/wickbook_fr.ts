@@ -1053,7 +1053,7 @@
     </message>
     <message>
         <source>Stopped; nothing was written.</source>
-        <translation>Arrêté ; rien n’a été écrit.</translation>
+        <translation>Arrêté&#xa0;; rien n’a été écrit.</translation>
     </message>
 </context>
 <context>
@@ -8969,7 +8969,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure.</tr
     </message>
     <message>
         <source>Stopped before the end; nothing is known of what would change.</source>
-        <translation>Arrêté avant la fin&amp;#xa0;; on ne sait rien de ce qui changerait.</translation>
+        <translation>Arrêté avant la fin&#xa0;; on ne sait rien de ce qui changerait.</translation>
     </message>
 </context>
 <context>
