@@ -53,12 +53,15 @@ struct Reduced {
     double relativeHumidity;
 };
 
-WICKBOOK_INLINE Reduced throughEquation(double dry, double wet, Mask ice, double pressure, double perKelvin,
-                                        double enhancement) {
-    const Sonntag bulb{
-        chosen(ice, kSonntagIce.a, kSonntagWater.a), chosen(ice, kSonntagIce.b, kSonntagWater.b),
-        chosen(ice, kSonntagIce.c, kSonntagWater.c), chosen(ice, kSonntagIce.d, kSonntagWater.d),
-        chosen(ice, kSonntagIce.g, kSonntagWater.g)};
+/// The constants for the bulb, taken bit by bit, so that rows of water and of ice go through together.
+WICKBOOK_INLINE Sonntag blended(Mask ice) {
+    return {chosen(ice, kSonntagIce.a, kSonntagWater.a), chosen(ice, kSonntagIce.b, kSonntagWater.b),
+            chosen(ice, kSonntagIce.c, kSonntagWater.c), chosen(ice, kSonntagIce.d, kSonntagWater.d),
+            chosen(ice, kSonntagIce.g, kSonntagWater.g)};
+}
+
+WICKBOOK_INLINE Reduced throughEquation(double dry, double wet, const Sonntag& bulb, double pressure,
+                                        double perKelvin, double enhancement) {
     const double ofWet = kelvinProduct(wet);
     const double ofDry = kelvinProduct(dry);
     const double shared = 1.0 / (ofWet * ofDry); // divisions are dear
@@ -103,7 +106,7 @@ WICKBOOK_INLINE void workRows(const double* __restrict dry, const double* __rest
     alignas(64) double keep[kBlock];
     for (std::size_t i = 0; i < kBlock; ++i) {
         const Reduced result =
-            throughEquation(dry[i], wet[i], ice[i], pressure[i], perKelvin[i], enhancement[i]);
+            throughEquation(dry[i], wet[i], blended(ice[i]), pressure[i], perKelvin[i], enhancement[i]);
         vapourPressure[i] = result.vapourPressure;
         reduced[i] = result.reduced;
         relativeHumidity[i] = result.relativeHumidity;
@@ -147,7 +150,8 @@ bool hasWide() {
 EquationHumidity humidityOf(const EquationPair& pair) {
     const Mask ice = maskOf(pair.bulb == Surface::Ice);
     const Reduced result =
-        throughEquation(pair.dry, pair.wet, ice, pair.pressure, pair.perKelvin, pair.enhancement);
+        throughEquation(pair.dry, pair.wet, pair.bulb == Surface::Ice ? kSonntagIce : kSonntagWater,
+                        pair.pressure, pair.perKelvin, pair.enhancement);
     const double keep = keepPair(pair.dry, pair.wet, ice, result.vapourPressure);
     const double logarithm = naturalLogarithm(result.reduced);
     return {result.vapourPressure + keep, result.relativeHumidity + keep,
