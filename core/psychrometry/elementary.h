@@ -44,6 +44,17 @@ WICKBOOK_INLINE double exponential(double x) {
     return (1.0 + (r + r2 * tail)) * scale;
 }
 
+/// (artanh z / z − 1) / s, s = z², up to s⁷: 1/3 + s/5 + … + s⁷/17.
+WICKBOOK_INLINE double artanhSeries(double s) {
+    const double s2 = s * s;
+    const double s4 = s2 * s2;
+    const double a = (1.0 / 3) + s * (1.0 / 5);
+    const double b = (1.0 / 7) + s * (1.0 / 9);
+    const double c = (1.0 / 11) + s * (1.0 / 13);
+    const double d = (1.0 / 15) + s * (1.0 / 17);
+    return (a + s2 * b) + s4 * (c + s2 * d);
+}
+
 /// ln x for a positive normal number, within two units of the last place of the larger of 1 and |ln x|.
 /// Anything else gives no meaningful number: ask first.
 WICKBOOK_INLINE double naturalLogarithm(double x) {
@@ -56,15 +67,8 @@ WICKBOOK_INLINE double naturalLogarithm(double x) {
     const double k = std::bit_cast<double>(kTwoTo52 | exponent) - (0x1p52 + 1023.0);
     const double z = (m - 1.0) / (m + 1.0);
     const double s = z * z; // ≤ 0.0295
-    const double s2 = s * s;
-    const double s4 = s2 * s2;
-    // 2 artanh z = 2 z (1 + s/3 + s²/5 + …); what is left out is under 2e-18.
-    const double a = (1.0 / 3) + s * (1.0 / 5);
-    const double b = (1.0 / 7) + s * (1.0 / 9);
-    const double c = (1.0 / 11) + s * (1.0 / 13);
-    const double d = (1.0 / 15) + s * (1.0 / 17);
-    const double e = (1.0 / 19) + s * (1.0 / 21);
-    const double tail = (a + s2 * b) + s4 * ((c + s2 * d) + s4 * e);
+    const double s4 = (s * s) * (s * s);
+    const double tail = artanhSeries(s) + (s4 * s4) * ((1.0 / 19) + s * (1.0 / 21)); // left out: under 2e-18
     const double twice = z + z;
     return k * kLn2High + (twice + (twice * s * tail + k * kLn2Low));
 }

@@ -43,17 +43,9 @@ WICKBOOK_INLINE LogSaturation logSaturationWith(double celsius, double both, con
     const double kelvin = celsius + kZeroCelsius;
     const double reciprocal = both * (kelvin + kZeroCelsius); // 1/T
     const double z = celsius * (both * kelvin);
-    const double s = z * z; // ≤ 0.0153
-    const double s2 = s * s;
-    const double s4 = s2 * s2;
-    // What is left out is under 2e-18.
-    const double a = (1.0 / 3) + s * (1.0 / 5);
-    const double b = (1.0 / 7) + s * (1.0 / 9);
-    const double c = (1.0 / 11) + s * (1.0 / 13);
-    const double d = (1.0 / 15) + s * (1.0 / 17);
-    const double tail = (a + s2 * b) + s4 * (c + s2 * d);
+    const double s = z * z; // ≤ 0.0153: what the series leaves out is under 2e-18
     const double twice = z + z;
-    const double logKelvin = kLogOfZeroCelsius + (twice + twice * s * tail);
+    const double logKelvin = kLogOfZeroCelsius + (twice + twice * s * artanhSeries(s));
     const double linear = k.a * reciprocal + k.b;
     const double value = (linear + kelvin * (k.c + k.d * kelvin)) + k.g * logKelvin;
     const double slope = (k.c + (k.d + k.d) * kelvin) + reciprocal * (k.g - k.a * reciprocal);

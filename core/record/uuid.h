@@ -16,9 +16,9 @@ namespace wickbook::record {
 struct Uuid {
     std::array<std::uint8_t, 16> bytes{};
 
-    /// New (version 7): the time in milliseconds, then chance from the system's random source. Each is greater
-    /// than the one before it in this process, so that what is written together stands together in a book's
-    /// indexes.
+    /// New (version 7): the time in milliseconds, then chance from the system's random source. Each is
+    /// greater than the one before it in this process, so that what is written together stands together in a
+    /// book's indexes.
     static Uuid random();
     /// Made from a seed and a counter (version 8), for a generator that must give the same book every time.
     static Uuid fromSeed(std::uint64_t seed, std::uint64_t counter);

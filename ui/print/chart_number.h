@@ -5,15 +5,15 @@
 #include <limits>
 #include <optional>
 
-/// A finite number or none, in the room of a number: a chart of a century keeps half a million of them. Used as
-/// std::optional<double> is; that none is kept as "not a number" stays in here.
+/// A finite number or none, in the room of a number: a chart of a century keeps half a million of them. Used
+/// as std::optional<double> is; that none is kept as "not a number" stays in here.
 
 namespace wickbook::ui {
 
 class ChartNumber {
 public:
     ChartNumber() = default;
-    ChartNumber(double value) : value_(value) {} // NOLINT(google-explicit-constructor): as std::optional
+    ChartNumber(double value) : value_(value) {}    // NOLINT(google-explicit-constructor): as std::optional
     ChartNumber(const std::optional<double>& value) // NOLINT(google-explicit-constructor)
         : value_(value.value_or(kNone)) {}
 

@@ -103,8 +103,8 @@ void openFirst(MainWindow& window, const WindowRequest& request, const WindowSet
 
 int runWindow(int& argc, char** argv, const WindowRequest& request) {
 #if defined(__GLIBC__)
-    // One heap for all threads: what a reading of the whole register leaves free serves the window too. Two or
-    // three threads at most ask for memory at a time.
+    // One heap for all threads: what a reading of the whole register leaves free serves the window too. Two
+    // or three threads at most ask for memory at a time.
     mallopt(M_ARENA_MAX, 1);
 #endif
     if (!platformAsked(argc, argv) && !isGiven("DISPLAY") && !isGiven("WAYLAND_DISPLAY")) {
