@@ -11,7 +11,9 @@ namespace wickbook::ui {
 
 namespace {
 constexpr std::chrono::milliseconds kOutsideLook{2000};
-}
+/// The window is shown first; two threads that ask for memory at once would hold each other up.
+constexpr std::chrono::milliseconds kFirstFrame{80};
+} // namespace
 
 store::Result<std::unique_ptr<Session>> Session::over(store::Result<store::Book> book, Clock clock) {
     if (!book) {
@@ -85,7 +87,7 @@ QString Session::readOnlySentence() const {
 }
 
 const checks::StationModel* Session::model() const {
-    if (learning_.isRunning()) {
+    if (isLearning()) {
         return nullptr;
     }
     if (!model_) {
@@ -103,9 +105,14 @@ const checks::StationModel* Session::model() const {
 }
 
 void Session::learnBeside() {
-    if (model_ || learning_.isRunning()) {
-        return;
+    if (!model_ && !isLearning()) {
+        aboutToLearn_ = true;
+        QTimer::singleShot(kFirstFrame, this, &Session::beginLearning);
     }
+}
+
+void Session::beginLearning() {
+    aboutToLearn_ = false;
     const auto found = std::make_shared<std::optional<checks::StationModel>>();
     overtaken_ = false;
     sinceModel_ = 0;

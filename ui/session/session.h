@@ -67,7 +67,7 @@ public:
     /// Works out beside the window what the station usually reads, which takes a moment in an old book. Until
     /// learnt() readings are judged by the rules alone, without likely causes.
     void learnBeside();
-    [[nodiscard]] bool isLearning() const { return learning_.isRunning(); }
+    [[nodiscard]] bool isLearning() const { return aboutToLearn_ || learning_.isRunning(); }
 
     // Writing: for commands only. On failure the signal storageFailed is emitted too.
     store::Result<store::Receipt> write(const store::ObservationChange& change);
@@ -93,6 +93,7 @@ private:
     static store::Result<std::unique_ptr<Session>> over(store::Result<store::Book> book, Clock clock);
     const checks::StationModel* model() const;
     void grew(std::int64_t changes);
+    void beginLearning();
 
     store::Book book_;
     record::StationRecord station_;
@@ -109,6 +110,7 @@ private:
     mutable std::optional<checks::StationModel> model_;
     mutable std::int64_t modelReadings_ = 0; ///< observations in the book when it was worked out
     mutable std::int64_t sinceModel_ = 0;    ///< changes written since: counted, never asked of the book
+    bool aboutToLearn_ = false;              ///< as soon as the window has been shown
     bool overtaken_ = false;  ///< what is being worked out no longer holds: the facts have changed meanwhile
     BackgroundWork learning_; ///< last, so that it ends first
 };
