@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Builds what is measured with optimisation and prints the table of measurements: ratios to a peer or a limit measured
-# in the same run, medians of runs taken turn and turn about. About ten minutes once it is built; nothing fails because
+# in the same run, medians of runs taken turn and turn about. A few minutes once it is built; nothing fails because
 # it is slow. Further arguments go to measure.py, such as --only window charts, or --out table.md.
 set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
