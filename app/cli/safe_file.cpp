@@ -86,7 +86,7 @@ tl::expected<SafeFile, std::string> SafeFile::create(const std::string& path) {
     }
     const std::filesystem::path target(path);
     const std::string name =
-        fmt::format(".{}.{}.part", target.filename().string(), record::Uuid::random().toText().substr(0, 8));
+        fmt::format(".{}.{}.part", target.filename().string(), record::Uuid::random().toText().substr(24));
     file.beside_ = (target.parent_path() / name).string();
     file.descriptor_ = ::open(file.beside_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (file.descriptor_ < 0) {

@@ -55,7 +55,7 @@ int renameWithoutOverwriting(const std::filesystem::path& from, const std::files
 
 FileBeside::FileBeside(const std::filesystem::path& target)
     : target_(target)
-    , path_(folderOf(target) / (".wickbook-" + record::Uuid::random().toText().substr(0, 18) + ".part")) {}
+    , path_(folderOf(target) / (".wickbook-" + record::Uuid::random().toText().substr(19) + ".part")) {}
 
 FileBeside::~FileBeside() {
     if (!placed_)
