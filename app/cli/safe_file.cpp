@@ -85,6 +85,7 @@ tl::expected<SafeFile, std::string> SafeFile::create(const std::string& path) {
         return file;
     }
     const std::filesystem::path target(path);
+    // The end of an identity is chance; its beginning is the time.
     const std::string name =
         fmt::format(".{}.{}.part", target.filename().string(), record::Uuid::random().toText().substr(24));
     file.beside_ = (target.parent_path() / name).string();

@@ -53,6 +53,7 @@ int renameWithoutOverwriting(const std::filesystem::path& from, const std::files
 
 } // namespace
 
+/// The end of an identity is chance; its beginning is the time.
 FileBeside::FileBeside(const std::filesystem::path& target)
     : target_(target)
     , path_(folderOf(target) / (".wickbook-" + record::Uuid::random().toText().substr(19) + ".part")) {}
