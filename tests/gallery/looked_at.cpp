@@ -195,8 +195,10 @@ QStringList unseenFocus(QWidget& window) {
     QStringList found;
     QApplication::setActiveWindow(&window);
     const QPointer<QWidget> before = window.focusWidget();
-    for (QWidget* widget : window.findChildren<QWidget*>()) {
-        if (!widget->isVisibleTo(&window) || !widget->isEnabled() ||
+    // What is waited for may make parts of a page anew.
+    const QList<QWidget*> all = window.findChildren<QWidget*>();
+    for (const QPointer<QWidget>& widget : QList<QPointer<QWidget>>(all.begin(), all.end())) {
+        if (!widget || !widget->isVisibleTo(&window) || !widget->isEnabled() ||
             !(widget->focusPolicy() & Qt::TabFocus) || widget->focusProxy() != nullptr ||
             widget->window() != &window || widget->visibleRegion().isEmpty()) {
             continue;
@@ -204,10 +206,13 @@ QStringList unseenFocus(QWidget& window) {
         widget->clearFocus();
         window.setFocus(Qt::OtherFocusReason);
         QCoreApplication::processEvents();
+        if (!widget) {
+            continue;
+        }
         const QImage without = widget->grab().toImage();
         widget->setFocus(Qt::TabFocusReason);
         QCoreApplication::processEvents();
-        if (widget->hasFocus() && widget->grab().toImage() == without) {
+        if (widget && widget->hasFocus() && widget->grab().toImage() == without) {
             found << QStringLiteral("%1 “%2” (%3)")
                          .arg(QLatin1String(widget->metaObject()->className()), widget->accessibleName(),
                               widget->objectName());
